@@ -1,7 +1,6 @@
 #include "app/plan_text.h"
 #include "language/said.h"
 #include "ways/point_words.h"
-#include "ways/way.h"
 
 #include <algorithm>
 #include <cmath>
@@ -44,10 +43,6 @@ void wrapped(std::ostream& out, const std::string& text, std::size_t indent) {
 
 std::string at(const Session& session, Seconds t) {
     return format(after(session.setting.start, t));
-}
-
-std::string points(const Job& job, std::size_t n) {
-    return wayOf(job).words.count(std::int64_t(n)).english();
 }
 
 /// First and last second of a pass, or of all of a quilt (0), without setting up and rolling up.
@@ -105,12 +100,12 @@ void passLines(std::ostream& out, const Session& session, const Plan& plan) {
         const QuiltPlan& q = plan.quilts[i];
         for (const Pass& p : q.passes) {
             const Seconds begins = timesOf(plan, i, p.number).first;
-            lines.push_back({begins, "  " + at(session, begins) + "  " +
-                                         (plan.quilts.size() > 1 ? quiltName(plan, i) + ", " : "") +
-                                         "pass " + std::to_string(p.number) + ": " +
-                                         moveOf(q, p, plan.unit) + "; " +
-                                         points(session.jobs[i], pointsIn(q, p.number)) +
-                                         hangOf(p, plan.unit)});
+            lines.push_back(
+                {begins, "  " + at(session, begins) + "  " +
+                             (plan.quilts.size() > 1 ? quiltName(plan, i) + ", " : "") + "pass " +
+                             std::to_string(p.number) + ": " + moveOf(q, p, plan.unit) + "; " +
+                             countsSentence(session.jobs[i], q.zones, p.number).english() +
+                             hangOf(p, plan.unit)});
         }
     }
     for (const PlannedBreak& b : plan.breaks)
@@ -140,9 +135,9 @@ std::string quiltLine(const Session& session, const Plan& plan, std::size_t i) {
     out += ", " + q.surface.name.english();
     if (plan.quilts.size() > 1)
         out += ", table " + std::to_string(q.surface.number);
-    out += "; " + points(session.jobs[i], pointsIn(q, 0)) + " in " + std::to_string(passes) +
-           (passes == 1 ? " pass" : " passes") + ", " + at(session, times.first) + " to " +
-           at(session, times.second);
+    out += "; " + countsSentence(session.jobs[i], q.zones).english() + " in " +
+           std::to_string(passes) + (passes == 1 ? " pass" : " passes") + ", " +
+           at(session, times.first) + " to " + at(session, times.second);
     return out;
 }
 

@@ -1,8 +1,8 @@
 #include "app/plan_text.h"
 
 #include "plan/supply.h"
+#include "planners/crew/dot_zones.h"
 #include "planners/surface/reachable.h"
-#include "planners/whole/dot_zones.h"
 #include "ways/point_words.h"
 
 #include <algorithm>
@@ -101,7 +101,7 @@ void passes(std::ostream& out, const QuiltPlan& q, const Job& job, Unit unit) {
             out << ", " << p.liftPeople << " people";
         out << "; baste " << format(p.fresh.bounds().width(), unit, false) << " × "
             << format(p.fresh.bounds().length(), unit) << ", " << p.zones.size() << " zones, "
-            << wayOf(job).words.count(int(pointsIn(q, p.number))).english();
+            << countsSentence(job, q.zones, p.number).english();
         for (const Hold& h : p.holds)
             out << (&h == p.holds.data() ? "\n       hold: " : ", ") << holdText(h, unit);
         for (const Side s : kSides)
@@ -266,13 +266,6 @@ std::string supplyFigure(const Supply& supply, double n, Unit unit) {
     return isSaidInEighths(supply.kind, unit) ? inEighths(n) : number(n);
 }
 
-std::size_t pointsIn(const QuiltPlan& quilt, int pass) {
-    std::size_t n = 0;
-    for (const Zone& z : quilt.zones)
-        n += pass == 0 || z.pass == pass ? z.points.size() : 0;
-    return n;
-}
-
 std::string planText(const Session& session, const Plan& plan) {
     std::ostringstream out;
     const Unit unit = plan.unit;
@@ -288,8 +281,8 @@ std::string planText(const Session& session, const Plan& plan) {
                 << (q.surface.quiltLengthAlongLength ? "length" : "width") << " lies along it\n";
             out << "  Passes: " << q.passes.size() << " (none could do with fewer than "
                 << q.bounds.passes << ")\n";
-            out << "  " << wayOf(job).words.count(int(pointsIn(q, 0))).english()
-                << "; no fewer than " << q.bounds.points << " could cover it\n";
+            out << "  " << countsSentence(job, q.zones).english() << "; no fewer than "
+                << q.bounds.points << " could cover it\n";
             placing(out, q, job);
             dotZones(out, q);
             passes(out, q, job, unit);

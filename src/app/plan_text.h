@@ -19,7 +19,4 @@ std::string findingText(const Finding& finding);
 /// How many of a supply, as they are said at the shop: "12 3/8" of yards, "544" of pins.
 std::string supplyFigure(const Supply& supply, double number, Unit unit);
 
-/// Points of one pass of a quilt; of all for 0.
-std::size_t pointsIn(const QuiltPlan& quilt, int pass);
-
 } // namespace bastewright::app

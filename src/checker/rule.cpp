@@ -66,6 +66,12 @@ std::span<const Rule> rules() {
              whole},
         Rule{"zones.reach", "somebody reaches every point from an open side", zonesReach,
              newPasses},
+        Rule{"zones.with",
+             "a zone is basted otherwise than its quilt only where the quilt asks for it",
+             zonesWith, whole},
+        Rule{"zones.short",
+             "dots stand in for pins where the box does not last, in no more than it takes",
+             zonesShort, first, unlessStopped}, // rest.with
 
         Rule{"points.coverage", "no place of the top is too far from a point", pointsCoverage,
              whole, unlessStopped},

@@ -103,9 +103,13 @@ Rect workBox(const Zone& zone) {
     return out;
 }
 
+bool isPressedTwice(const QuiltView& v, const Zone& zone) {
+    const auto& from = seenWay(v.job, zone).turnedFrom;
+    return from && !zone.points.empty() && v.job.batting.thickness > *from;
+}
+
 bool isPressedTwice(const QuiltView& v) {
-    const auto& from = seenWay(v.job).turnedFrom;
-    return from && v.job.batting.thickness > *from;
+    return std::ranges::any_of(v.quilt.zones, [&](const Zone& z) { return isPressedTwice(v, z); });
 }
 
 std::string figure(double number) {

@@ -50,9 +50,10 @@ struct PlanView {
 /// Bounding box of a zone's points, its area where it has none: what somebody must reach.
 Rect workBox(const Zone& zone);
 
-/// Where the way asks for it, a quilt with thick batting is turned once and finished from the back
-/// too.
+/// Where the way of some zone asks for it, a quilt with thick batting is turned once, and such
+/// zones are finished from the back too.
 bool isPressedTwice(const QuiltView& v);
+bool isPressedTwice(const QuiltView& v, const Zone& zone);
 
 // What a sentence is about: "Harbour Lights, pass 2", "Harbour Lights, pass 2, head", "Task 't1'".
 std::string label(const QuiltView& v, const Pass& pass);

@@ -67,7 +67,8 @@ struct Finding {
         troubleBreathing, ///< sprayed where `subject` is, who has trouble breathing
         sprayAndIrons,    ///< sprayed where another quilt's dots are pressed
         throatTooSmall,
-        pinsShort, ///< figures: how many are missing
+        pinsShort,   ///< figures: how many are missing
+        dotsPlanned, ///< some zones get dots because pins run short; figures: how many dots
         tablesGone,
 
         // Of the people; a new plan of the rest says these anew.

@@ -50,6 +50,8 @@ struct Basting {
     Length pinLength = Length::inches(1);
     Length clear = Length::inch64ths(32); ///< least distance of a pin from a seam that will be sewn
     Length edge = Length::inches(1);      ///< least distance of a pin from the edge of the top
+    /// What stands in where the pins in the box do not last: dots; pins: nothing, more are fetched.
+    With whereShort = With::pins;
     Start start = Start::best;
     Along along = Along::either;
     /// Nothing: by the blocks where that takes at most a tenth more than rows, else in rows.

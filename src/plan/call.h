@@ -6,23 +6,24 @@
 
 namespace bastewright {
 
-/// What the lead calls. Nobody goes on before the next call. Every pass goes by lay, clamp, pin,
-/// hands off, close, check and move; with fuse dots the calls between clamping and checking are
-/// dot below, dot above, press and cool, with thread hands off and stitch, with spray spray, hands
-/// off and wait. Set up and roll up come once.
+/// What the lead calls, in the order it is called. Nobody goes on before the next call. Every pass
+/// goes by lay, clamp, pin, hands off, close, check and move; with fuse dots the calls between
+/// clamping and checking are dot below, dot above, press and cool, with thread hands off and
+/// stitch, with spray spray, hands off and wait. Where a pass has both, dots come before pins. Set
+/// up and roll up come once.
 enum class Call {
     setUp,
     lay,
     clamp,
+    dotBelow,
+    dotAbove,
+    press,
+    cool,
     pin,
     spray,
     handsOff,
     close,
     stitch,
-    dotBelow,
-    dotAbove,
-    press,
-    cool,
     wait,
     check,
     move,

@@ -56,6 +56,7 @@ inline constexpr auto kFindingWords = [] {
         Word{"spray-and-irons", sprayAndIrons},
         Word{"throat-too-small", throatTooSmall},
         Word{"pins-short", pinsShort},
+        Word{"dots-planned", dotsPlanned},
         Word{"tables-gone", tablesGone},
         Word{"helper-assumed", helperAssumed},
         Word{"works-alone", worksAlone},

@@ -1,7 +1,9 @@
 #pragma once
 
+#include "job/job.h"
 #include "plan/layers.h"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -24,6 +26,7 @@ struct Zone {
     int pass = 1;
     Rect area; ///< the areas partition the top
     std::vector<PlacedPoint> points;
+    std::optional<Basting::With> with{}; ///< where it is not basted as its quilt is
     auto operator<=>(const Zone&) const = default;
 };
 

@@ -39,12 +39,12 @@ public:
         if (!isAnybodyThere())
             return keptBack(core::says("Nobody is at the table, and nobody is still to come. Say "
                                        "first who is there."));
+        out_.before = whatIsLeftBy(plan_, out_.session.setting, state_);
         if (change.kind == Kind::pins && change.forPins == ForPins::dots)
-            if (auto why = dots(); !why.empty())
+            if (auto why = dots(stop); !why.empty())
                 return keptBack(std::move(why));
         for (const auto& fact : out_.facts)
             events_.push_back({"proposed " + std::to_string(events_.size()), nowMs_, fact});
-        out_.before = whatIsLeftBy(plan_, out_.session.setting, state_);
         const auto options = replanNow(plan_, state_, events_, nowMs_);
         plan(change, options, std::move(stop));
         if (!out_.refused.empty())
@@ -264,11 +264,17 @@ private:
         return why;
     }
 
-    /// Zones that get dots are left out of the pins, and that is written down.
-    Sentence dots() {
-        const DotsInstead found = dotsInstead(out_.session, plan_, state_);
-        if (!found.refused.empty())
-            return found.refused;
+    /// Dots are planned where that is still to be planned. Zones of a pass that is begun are left
+    /// out of the pins, and that is written down.
+    Sentence dots(const std::stop_token& stop) {
+        if (auto why = takeDots(out_.session, plan_, state_); !why.empty())
+            return why;
+        const auto options = replanNow(plan_, state_, events_, nowMs_);
+        const Plan then = replan(out_.session, plan_, state_, options, stop);
+        const auto missing = countPins(then, out_.session, asSeenBy(then, state_)).shortBy();
+        if (missing == 0)
+            return {};
+        const DotsInstead found = dotsInstead(out_.session, plan_, state_, options, missing);
         std::vector<What> leftOut;
         for (const auto& [job, zone] : found.zones) {
             const int pass = findZone(plan_.quilts[static_cast<std::size_t>(job)], zone)->pass;
@@ -277,6 +283,8 @@ private:
             leftOut.push_back(happened::LeftOut{job, pass, zone});
         }
         std::ranges::move(leftOut, std::back_inserter(out_.facts));
+        if (found.said.empty())
+            return {};
         out_.note = found.said;
         out_.said.push_back(found.said);
         return {};

@@ -118,7 +118,7 @@ Sentence Fold::on(const happened::ZoneTick& tick, const Event& e) {
     const Zone* zone = index_->zone(tick.job, tick.zone);
     if (!zone)
         return core::says("The plan has no zone %1 in quilt %2.", name, tick.job + 1);
-    const Way& way = index_->way(tick.job);
+    const Way& way = index_->way(tick.job, *zone);
     if (!workAt(tick.kind, way))
         return way.words.noSuchStep(name);
     if (state_.setAside.contains({tick.job, tick.zone}))
@@ -159,7 +159,7 @@ Sentence Fold::on(const happened::ZoneAgain& again, const Event&) {
     const Zone* zone = index_->zone(again.job, again.zone);
     if (!zone)
         return core::says("The plan has no zone %1 in quilt %2.", name, again.job + 1);
-    const Way& way = index_->way(again.job);
+    const Way& way = index_->way(again.job, *zone);
     ZoneLive& live = state_.zones.at({again.job, again.zone});
     const bool onTable = zone->pass == state_.currentPass[static_cast<std::size_t>(again.job)] &&
                          !state_.released.contains({again.job, zone->pass});

@@ -46,7 +46,7 @@ std::optional<Tick> nextTick(const PlanIndex& index, const LiveState& state, int
         return {};
     switch (live->second.state) {
     case ZoneState::waiting:
-        return firstTick(index.way(job));
+        return firstTick(index.way(job, *z));
     case ZoneState::dotted:
         return Tick::opened;
     case ZoneState::open:

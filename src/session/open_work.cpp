@@ -19,26 +19,30 @@ int orderOf(Call call) {
         return 2;
     case Call::clamp:
         return 3;
-    case Call::pin:
-    case Call::spray:
     case Call::dotBelow:
         return 4;
-    case Call::handsOff:
     case Call::dotAbove:
         return 5;
-    case Call::close:
-    case Call::stitch:
     case Call::press:
         return 6;
     case Call::cool:
-    case Call::wait:
         return 7;
-    case Call::check:
+    case Call::pin:
+    case Call::spray:
         return 8;
+    case Call::handsOff:
+        return 9;
+    case Call::close:
+    case Call::stitch:
+        return 10;
+    case Call::wait:
+        return 11;
+    case Call::check:
+        return 12;
     case Call::rollUp:
         break;
     }
-    return 9;
+    return 13;
 }
 
 bool OpenWork::isLast(const Task& task) const {
@@ -122,7 +126,7 @@ ComesFirst OpenWork::before(const Task& task) const {
 ComesFirst OpenWork::before(const Zone& zone, int job, Tick tick) const {
     ComesFirst out;
     std::vector<const Task*> seen;
-    const int order = orderOf(callAt(tick, index_.way(job)));
+    const int order = orderOf(callAt(tick, index_.way(job, zone)));
     for (const Task* t : open(job))
         if (t->zone.empty() && t->pass == zone.pass && orderOf(callOf(t->kind)) < order)
             addBefore(*t, seen, out);

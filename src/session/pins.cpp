@@ -22,7 +22,7 @@ PinCount counted(const Plan& plan, const Setting& setting, const LiveState& stat
     out.back = state.pinsBack;
     for (const auto& [key, live] : state.zones) {
         const Zone* zone = index.zone(key.first, key.second);
-        if (!zone || !fromBox(index, key.first) || state.setAside.contains(key))
+        if (!zone || !fromBox(index, key.first, *zone) || state.setAside.contains(key))
             continue;
         const auto pins = static_cast<std::int64_t>(zone->points.size());
         if (live.state == ZoneState::waiting) {
@@ -42,15 +42,19 @@ PinCount counted(const Plan& plan, const Setting& setting, const LiveState& stat
 } // namespace
 
 PinCount countPins(const Plan& plan, const Setting& setting, const LiveState& state) {
-    return counted(plan, setting, state,
-                   [](const PlanIndex& index, int job) { return index.way(job).fromBox; });
+    return counted(plan, setting, state, [](const PlanIndex& index, int job, const Zone& zone) {
+        return index.way(job, zone).fromBox;
+    });
 }
 
 PinCount countPins(const Plan& plan, const Session& session, const LiveState& state) {
-    return counted(plan, session.setting, state, [&](const PlanIndex& index, int job) {
-        const auto q = static_cast<std::size_t>(job);
-        return q < session.jobs.size() ? wayOf(session.jobs[q]).fromBox : index.way(job).fromBox;
-    });
+    return counted(plan, session.setting, state,
+                   [&](const PlanIndex& index, int job, const Zone& zone) {
+                       const auto q = static_cast<std::size_t>(job);
+                       const Way& way = q < session.jobs.size() ? wayOf(session.jobs[q], zone)
+                                                                : index.way(job, zone);
+                       return way.fromBox;
+                   });
 }
 
 Sentence missingPinsNotice(const PinCount& pins) {

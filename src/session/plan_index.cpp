@@ -18,7 +18,7 @@ PlanIndex::PlanIndex(const Plan& plan)
     for (const auto& t : plan.tasks) {
         if (t.job < 0 || t.job >= quilts())
             continue;
-        if (isOfZone(t.kind))
+        if (const Zone* at = zone(t.job, t.zone); isOfZone(t.kind) && !(at && at->with))
             quilts_[static_cast<std::size_t>(t.job)].way = &wayWith(t.kind);
         if (!t.zone.empty())
             zoneTasks_[{t.job, t.zone, t.kind, fromBack(t)}].push_back(&t);
@@ -76,7 +76,7 @@ std::span<const Task* const> PlanIndex::zoneTasks(int job, std::string_view zone
 }
 
 std::span<const Task* const> PlanIndex::ticked(int job, std::string_view zone, Tick tick) const {
-    const auto work = workAt(tick, way(job));
+    const auto work = workAt(tick, way(job, zone));
     if (!work)
         return {};
     return zoneTasks(job, zone, *work, tick == Tick::pressed);

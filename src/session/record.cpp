@@ -138,7 +138,7 @@ private:
         const Zone* zone = index.zone(job, id);
         line.job = job;
         line.pass = zone->pass;
-        line.call = callAt(tick, index.way(job));
+        line.call = callAt(tick, index.way(job, *zone));
         line.points = static_cast<std::int64_t>(zone->points.size());
     }
 

@@ -2,6 +2,7 @@
 
 #include "plan/find.h"
 #include "planners/crew/crew.h"
+#include "planners/whole/pins.h"
 #include "session/pace.h"
 #include "session/pins.h"
 #include "session/private/fold.h"
@@ -31,6 +32,19 @@ void sayPins(const PinCount& pins, Findings& findings) {
                         {int(pins.shortBy())}});
 }
 
+/// What stands in for them in zones that wait, and what speaks against that.
+void sayStandIns(const Session& session, const Plan& plan, const LiveState& state,
+                 const PinCount& pins, Findings& findings) {
+    if (pins.box <= 0) // nobody has said how many there are
+        return;
+    for (Finding& f : adviceOnStandIns(session, plan.quilts, std::max<std::int64_t>(0, pins.left),
+                                       [&](int job, const Zone&zone) {
+                                           return waits(state, {job, zone.id});
+                                       }))
+        if (std::ranges::find(findings, f) == findings.end())
+            findings.push_back(std::move(f));
+}
+
 void sayTables(const Plan& plan, const Room& room, const LiveState& state, Findings& findings) {
     if (standsOnMissing(plan, room, state))
         findings.push_back(
@@ -41,7 +55,7 @@ void sayTables(const Plan& plan, const Room& room, const LiveState& state, Findi
 
 bool isOfTheRest(const Finding& f) {
     return isAboutPeople(f) || f.kind == Finding::Kind::pinsShort ||
-           f.kind == Finding::Kind::tablesGone;
+           f.kind == Finding::Kind::dotsPlanned || f.kind == Finding::Kind::tablesGone;
 }
 
 } // namespace
@@ -72,9 +86,21 @@ std::map<std::pair<int, std::string>, int> begunZones(const Session& session, co
             continue;
         const Zone* zone = findZone(plan.quilts[q], key.second);
         if (zone && isBegun(*zone, live))
-            out.emplace(key, stepsDone(live.state, wayOf(session.jobs[q])));
+            out.emplace(key, stepsDone(live.state, wayOf(session.jobs[q], *zone)));
     }
     return out;
+}
+
+bool waits(const LiveState& state, const std::pair<int, std::string>& zone) {
+    const auto at = state.zones.find(zone);
+    return at != state.zones.end() && at->second.state == ZoneState::waiting &&
+           !state.setAside.contains(zone);
+}
+
+std::optional<std::int64_t> pinsForRest(const Session& session, const Plan& plan,
+                                        const LiveState& state) {
+    const PinCount pins = countPins(plan, session, state);
+    return pins.box > 0 ? std::optional{std::max<std::int64_t>(0, pins.left)} : std::nullopt;
 }
 
 bool isStepped(const Plan& plan, const LiveState& state, int job, int pass) {
@@ -110,7 +136,10 @@ Plan putTogether(Plan base, std::vector<Task> kept, const CrewPlan& crew, const 
     base.breaks.insert(base.breaks.end(), crew.breaks.begin(), crew.breaks.end());
     base.findings.insert(base.findings.end(), crew.findings.begin(), crew.findings.end());
     base.range = crew.range;
-    sayPins(countPins(base, session, asSeenBy(base, state)), base.findings);
+    const LiveState seen = asSeenBy(base, state);
+    const PinCount pins = countPins(base, session, seen);
+    sayPins(pins, base.findings);
+    sayStandIns(session, base, seen, pins, base.findings);
     sayTables(base, session.setting.room, state, base.findings);
 
     std::ranges::sort(base.tasks, {}, [](const Task& t) { return std::tie(t.start, t.id); });
@@ -131,7 +160,8 @@ Plan replan(const Session& session, const Plan& plan, const LiveState& state,
                               .begun = begunZones(session, plan, state),
                               .setAside = state.setAside,
                               .present = state.present,
-                              .lastRest = options.lastRest};
+                              .lastRest = options.lastRest,
+                              .pins = pinsForRest(session, plan, state)};
     const Session paced = withLearntPaces(session, options);
     const CrewPlan crew =
         planRest(paced, out.quilts, pointsOfZones(plan.quilts), situation, {}, std::move(stop));

@@ -337,7 +337,8 @@ OtherPasses RestPlanning::withPeople(std::vector<Moved> moved,
                               .finished = std::move(finished),
                               .present = state_.present,
                               .presentAt = options_.now,
-                              .lastRest = lastRest};
+                              .lastRest = lastRest,
+                              .pins = pinsForRest(session_, plan_, state_)};
     if (finishes)
         out.plan.quilts = before.quilts; // zones of passes that are begun may be shared anew
     for (Moved& m : moved) {

@@ -2,8 +2,8 @@
 
 #include "plan/call.h"
 #include "plan/find.h"
-#include "planners/crew/pass_zones.h"
-#include "planners/whole/dot_zones.h"
+#include "planners/crew/dot_zones.h"
+#include "planners/crew/stand_ins.h"
 #include "session/pins.h"
 #include "session/private/rest_plan.h"
 #include "ways/way.h"
@@ -16,12 +16,6 @@ namespace bastewright {
 namespace {
 
 using ZoneKey = std::pair<int, std::string>;
-
-bool waits(const LiveState& state, const ZoneKey& key) {
-    const auto at = state.zones.find(key);
-    return at != state.zones.end() && at->second.state == ZoneState::waiting &&
-           !state.setAside.contains(key);
-}
 
 /// In a pass that is not begun everybody's place is where they work today.
 void keepPlacesOfToday(Plan& plan, const LiveState& state) {
@@ -49,27 +43,44 @@ void keepPlacesOfToday(Plan& plan, const LiveState& state) {
 
 } // namespace
 
-DotsInstead dotsInstead(const Session& session, const Plan& plan, const LiveState& state) {
+Sentence takeDots(Session& session, const Plan& plan, const LiveState& state) {
+    if (countPins(plan, session, state).shortBy() == 0)
+        return core::says("The pins do for all that is left.");
+    if (session.setting.room.irons == 0)
+        return core::says("Fuse dots want an iron, and there is none.");
+    bool any = false;
+    for (Job& job : session.jobs) {
+        const Basting::With before = job.basting.whereShort;
+        const Way& way = wayOf(job);
+        job.basting.whereShort = way.instead.value_or(before);
+        if (standInOf(job, session) != nullptr)
+            any = true;
+        else
+            job.basting.whereShort = before;
+    }
+    return any ? Sentence{}
+               : core::says("Fuse dots cannot stand in here: the batting does not take an iron, or "
+                            "nobody here may use one.");
+}
+
+DotsInstead dotsInstead(const Session& session, const Plan& plan, const LiveState& state,
+                        const ReplanOptions& options, std::int64_t missing) {
     DotsInstead out;
-    const PinCount pins = countPins(plan, session, state);
-    if (pins.shortBy() == 0) {
-        out.refused = core::says("The pins do for all that is left.");
-        return out;
-    }
-    if (session.setting.room.irons == 0) {
-        out.refused = core::says("Fuse dots want an iron, and there is none.");
-        return out;
-    }
+    const Situation situation{.before = &plan,
+                              .done = state.doneTasks,
+                              .inHand = options.inHand,
+                              .begun = begunZones(session, plan, state),
+                              .setAside = state.setAside};
     for (std::size_t q = 0; q < plan.quilts.size() && q < session.jobs.size(); ++q) {
         const Job& job = session.jobs[q];
-        const Way& way = wayOf(job);
-        if (!way.fromBox || !way.instead || !wayOf(*way.instead).against(job, session).empty())
+        if (standInOf(job, session) == nullptr)
             continue;
         std::vector<Zone> waiting;
         for (const Zone& z : plan.quilts[q].zones)
-            if (waits(state, {static_cast<int>(q), z.id}))
+            if (wayOf(job, z).fromBox && waits(state, {static_cast<int>(q), z.id}) &&
+                crew::keepsZones(situation, static_cast<int>(q), z.pass))
                 waiting.push_back(z);
-        const auto ids = zonesForDots(waiting, plan.quilts[q].layers.top, pins.shortBy());
+        const auto ids = zonesForDots(waiting, plan.quilts[q].layers.top, missing);
         if (ids.empty())
             continue;
         std::int64_t dots = 0;
@@ -83,9 +94,6 @@ DotsInstead dotsInstead(const Session& session, const Plan& plan, const LiveStat
                        zoneList(ids), dots);
         return out;
     }
-    out.refused =
-        core::says("Fuse dots cannot stand in here: the batting does not take an iron, or "
-                   "the zones that wait hold too few pins.");
     return out;
 }
 

@@ -71,7 +71,7 @@ struct TableScenes::Inside {
 
     std::vector<std::vector<const Task*>> workOn(int job, const std::string& zone) const {
         std::vector<std::vector<const Task*>> out;
-        for (const TaskKind kind : index.way(job).zoneWork())
+        for (const TaskKind kind : index.way(job, zone).zoneWork())
             for (const bool fromBack : {false, true})
                 if (const auto tasks = index.zoneTasks(job, zone, kind, fromBack); !tasks.empty())
                     out.emplace_back(tasks.begin(), tasks.end());

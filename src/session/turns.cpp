@@ -222,7 +222,7 @@ std::vector<NextStep> Turns::nextSteps(int job) const {
         next.kind = NextStep::Kind::zone;
         next.job = job;
         next.pass = task ? task->pass : work_->pass(job);
-        next.call = callAt(*tick, index.way(job));
+        next.call = callAt(*tick, index.way(job, zone));
         next.zone = zone;
         next.tick = tick;
         next.people = whoseTurn(job, zone);
@@ -263,7 +263,7 @@ CallNow Turns::call(int job) const {
                 out.next = callOf(t->kind);
     } else if (!nobody.empty()) {
         const auto tick = nextTick(index, state_, job, nobody.front()->id);
-        out.now = callAt(*tick, index.way(job));
+        out.now = callAt(*tick, index.way(job, *nobody.front()));
     } else {
         out.toRelease = !work_->lastReleased(job);
         out.finished = !out.toRelease;
@@ -271,15 +271,15 @@ CallNow Turns::call(int job) const {
     }
     for (const Zone* z : nobody)
         if (const auto tick = nextTick(index, state_, job, z->id);
-            tick && callAt(*tick, index.way(job)) == out.now)
+            tick && callAt(*tick, index.way(job, *z)) == out.now)
             addOnce(out.zones, z->id);
     if (!out.next && !later.empty())
         out.next = later.front();
     return out;
 }
 
-const Way& Turns::way(int job) const {
-    return work_->index().way(job);
+const Way& Turns::way(int job, const std::string& zone) const {
+    return work_->index().way(job, zone);
 }
 
 bool Turns::finished() const {

@@ -122,8 +122,8 @@ public:
     std::vector<What> upTo(int job, Call call) const;
     /// Nothing of any quilt is left to do.
     bool finished() const;
-    /// How the quilt, which is one of the plan's, is basted.
-    const Way& way(int job) const;
+    /// How a zone of the quilt, which is one of the plan's, is basted.
+    const Way& way(int job, const std::string& zone) const;
 
 private:
     std::unique_ptr<const PlanIndex> own_;

@@ -44,10 +44,11 @@ public:
         : index_{index} {}
 
     bool counts(const happened::ZoneTick& tick) {
-        if (!index_.zone(tick.job, tick.zone))
+        const Zone* zone = index_.zone(tick.job, tick.zone);
+        if (!zone)
             return false;
         std::ptrdiff_t& at = step_[{tick.job, tick.zone}];
-        const Way& way = index_.way(tick.job);
+        const Way& way = index_.way(tick.job, *zone);
         const auto work = workAt(tick.kind, way);
         if (!work)
             return false;

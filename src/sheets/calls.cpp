@@ -4,6 +4,8 @@
 #include "sheets/words.h"
 #include "ways/way.h"
 
+#include <QStringList>
+
 namespace bastewright::sheets {
 
 QString callName(Call call) {
@@ -68,7 +70,7 @@ Sign signOf(Call call) {
     return Sign::layers;
 }
 
-QString callForLead(Call call, Basting::With with) {
+QString callForLead(Call call, std::span<const Way* const> ways) {
     switch (call) {
     case Call::lay:
         return Text::tr("Backing; once it is clamped batting and top.");
@@ -80,8 +82,15 @@ QString callForLead(Call call, Basting::With with) {
         return Text::tr("Nobody touches it.");
     case Call::wait:
         return Text::tr("Nobody touches it, for as long as the can says.");
-    case Call::check:
-        return language::said(wayOf(with).words.underneath);
+    case Call::check: {
+        QStringList questions; // what several ask is asked once
+        for (const Way* way : ways)
+            for (const QString& one :
+                 language::said(way->words.underneath).split(u'?', Qt::SkipEmptyParts))
+                if (const QString question = one.trimmed() + u'?'; !questions.contains(question))
+                    questions << question;
+        return questions.join(QChar::Space);
+    }
     case Call::move:
         return Text::tr("Clamps off. Lift, slide.");
     default:

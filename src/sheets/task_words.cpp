@@ -8,9 +8,23 @@
 #include <algorithm>
 
 namespace bastewright::sheets {
+namespace {
+
+/// What each of them says of it, one after another.
+QString saidOf(std::span<const Way* const> ways, Sentence WayWords::*what) {
+    QStringList out;
+    for (const Way* way : ways)
+        if (const QString words = language::said(way->words.*what); !words.isEmpty())
+            out << words;
+    return out.join(QChar::Space);
+}
+
+} // namespace
+
 QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit) {
     if (isOfZone(task.kind) && !task.zone.empty()) {
-        return zonesLine(task.kind, zoneWord(task.zone), taskPoints(task, quilt), with);
+        return zonesLine(task.kind, zoneWord(task.zone), taskPoints(task, quilt),
+                         wayWith(task.kind).with);
     }
     const Pass* pass = findPass(quilt, task.pass);
     switch (task.kind) {
@@ -90,10 +104,10 @@ QString taskName(TaskKind kind) {
     }
 }
 
-QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
+QString taskCheck(TaskKind kind, std::span<const Way* const> ways, Unit unit) {
     switch (kind) {
     case TaskKind::setUp:
-        return wayOf(with).fromBox
+        return std::ranges::any_of(ways, &Way::fromBox)
                    ? Text::tr("Legs locked, joints covered, middles marked; pins counted.")
                    : Text::tr("Legs locked, joints covered, middles marked.");
     case TaskKind::clamp:
@@ -110,7 +124,7 @@ QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
         return Text::tr("Never two off at once; no pleat under any.");
     case TaskKind::smooth:
         return QString{Text::tr("From the basted part outwards, no ripple.") + QChar::Space +
-                       language::said(wayOf(with).words.smoothed)}
+                       saidOf(ways, &WayWords::smoothed)}
             .trimmed();
     case TaskKind::checkUnderside:
         return Text::tr("Overhang %1 short or more: a pleat. Turn up a few places: the back is "
@@ -130,7 +144,7 @@ QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
     case TaskKind::turnOver:
         return Text::tr("Lift together on the count; turn it like a page.");
     case TaskKind::handOver:
-        return language::said(wayOf(with).words.putAway);
+        return saidOf(ways, &WayWords::putAway);
     default:
         return language::said(zoneStepWords(kind).how);
     }

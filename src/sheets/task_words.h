@@ -1,9 +1,12 @@
 #pragma once
 
 #include "plan/find.h"
+#include "ways/way.h"
 
 #include <QString>
 #include <QStringList>
+
+#include <span>
 
 namespace bastewright::sheets {
 
@@ -17,9 +20,9 @@ QString zoneWord(const std::string& zone);
 /// open".
 QString zonesLine(TaskKind kind, const QString& zones, int points, Basting::With with);
 
-/// How it is done and what to check before going on: one or two short sentences for every kind of
-/// task; common practice (docs/sheets.md).
-QString taskCheck(TaskKind kind, Basting::With with, Unit unit);
+/// How it is done, where a quilt's zones are basted so, and what to check before going on: a few
+/// short sentences for every kind of task; common practice (docs/sheets.md).
+QString taskCheck(TaskKind kind, std::span<const Way* const> ways, Unit unit);
 
 /// The name of a kind of work, as a heading: "Place pins open".
 QString taskName(TaskKind kind);

@@ -52,6 +52,28 @@ QString pointCount(int n, Basting::With with) {
     return joined(language::said(wayOf(with).words.count(n)));
 }
 
+QString pointCounts(const Job& job, const std::vector<const Zone*>& zones) {
+    std::vector<const Way*> ways;
+    for (const Zone* zone : zones)
+        addWay(ways, job, *zone);
+    QStringList words;
+    for (auto way = ways.rbegin(); way != ways.rend(); ++way) {
+        int n = 0;
+        for (const Zone* zone : zones)
+            n += &wayOf(job, *zone) == *way ? int(zone->points.size()) : 0;
+        words << pointCount(n, (*way)->with);
+    }
+    return words.isEmpty() ? pointCount(0, job.basting.with) : listed(words);
+}
+
+QString pointCounts(const Job& job, const QuiltPlan& quilt, std::optional<int> pass) {
+    std::vector<const Zone*> zones;
+    for (const Zone& zone : quilt.zones)
+        if (!pass || zone.pass == *pass)
+            zones.push_back(&zone);
+    return pointCounts(job, zones);
+}
+
 QString shiftWords(Vec shift, Unit unit) {
     struct Way {
         Length by;

@@ -5,6 +5,9 @@
 #include <QCoreApplication>
 #include <QString>
 
+#include <optional>
+#include <vector>
+
 /// Words and figures as they stand on the sheets: pure functions of the plan, so that tests can
 /// hold them against it. Numbers and their units are joined by no-break spaces.
 namespace bastewright::sheets {
@@ -28,6 +31,11 @@ QString sideName(Side s);
 
 /// "24 pins", "1 dot".
 QString pointCount(int n, Basting::With with);
+
+/// The same of zones, by how each is basted: "412 pins and 96 dots".
+QString pointCounts(const Job& job, const std::vector<const Zone*>& zones);
+/// Of a quilt, or of one pass of it.
+QString pointCounts(const Job& job, const QuiltPlan& quilt, std::optional<int> pass = {});
 
 /// "54 in towards the head and 3 in towards the left"; the larger way first. "no shift" for none.
 QString shiftWords(Vec shift, Unit unit);

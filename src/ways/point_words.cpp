@@ -50,8 +50,16 @@ Sentence zoneRowsWords(const Zone& zone, const PinRows& rows, const Job& job) {
         return std::ranges::find(rows.singles, p.at) != rows.singles.end();
     });
     if (single > 0)
-        out.push_back(wayOf(job).words.single(single));
+        out.push_back(wayOf(job, zone).words.single(single));
     return core::commaList(out);
+}
+
+Sentence countsSentence(const Job& job, std::span<const Zone> zones, std::optional<int> pass) {
+    Sentences out;
+    const auto ways = waysOf(job, zones, pass);
+    for (auto way = ways.rbegin(); way != ways.rend(); ++way)
+        out.push_back((*way)->words.count(pointsOf(job, zones, **way, pass)));
+    return core::listed(out);
 }
 
 Sentences rowsDetails(const PinRows& rows, const Job& job) {

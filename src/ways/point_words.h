@@ -6,6 +6,9 @@
 #include "plan/pin_rows.h"
 #include "plan/zone.h"
 
+#include <optional>
+#include <span>
+
 /// How the points of a quilt are placed, as one person says it to another.
 namespace bastewright {
 
@@ -25,6 +28,10 @@ Sentences rowsDetails(const PinRows& rows, const Job& job);
 /// far as mark 10, 2 single pins'. Marks count from the left (or from the head), as on the ribbons.
 /// Empty for a zone without points.
 Sentence zoneRowsWords(const Zone& zone, const PinRows& rows, const Job& job);
+
+/// How many points the zones have, by how they are basted, the quilt's own way first: '412 pins and
+/// 96 dots'. Of one pass, or of all where none is named.
+Sentence countsSentence(const Job& job, std::span<const Zone> zones, std::optional<int> pass = {});
 
 /// The figure of a block: 'Nine in every block, three by three; one in every sashing strip'.
 Sentence blocksSentence(const PinBlocks& blocks, const Job& job);

@@ -26,6 +26,91 @@ const Way& wayOf(const Job& job) {
     return wayOf(job.basting.with);
 }
 
+const Way& wayOf(const Job& job, const Zone& zone) {
+    return wayOf(zone.with.value_or(job.basting.with));
+}
+
+void addWay(std::vector<const Way*>& to, const Job& job, const Zone& zone) {
+    const Way &own = wayOf(job), &way = wayOf(job, zone);
+    if (zone.points.empty() || std::ranges::find(to, &way) != to.end())
+        return;
+    to.insert(&way == &own ? to.end() : std::ranges::find(to, &own), &way);
+}
+
+std::vector<const Way*> waysOf(const Job& job, std::span<const Zone> zones,
+                               std::optional<int> pass) {
+    std::vector<const Way*> out;
+    for (const Zone& z : zones)
+        if (!pass || z.pass == *pass)
+            addWay(out, job, z);
+    if (out.empty())
+        out.push_back(&wayOf(job));
+    return out;
+}
+
+std::vector<const WayStep*> stepsOf(std::span<const Way* const> ways) {
+    std::vector<const WayStep*> out;
+    for (const Way* way : ways)
+        for (const WayStep& step : way->steps)
+            if (std::ranges::find(out, step.kind, [](const WayStep* s) { return s->kind; }) ==
+                out.end())
+                out.push_back(&step);
+    return out;
+}
+
+std::vector<Call> callsOf(std::span<const Way* const> ways) {
+    std::vector<Call> out;
+    for (const Way* way : ways)
+        for (const Call call : way->calls)
+            if (std::ranges::find(out, call) == out.end())
+                out.push_back(call);
+    std::ranges::sort(out);
+    return out;
+}
+
+std::int64_t pointsOf(const Job& job, std::span<const Zone> zones, const Way& way,
+                      std::optional<int> pass) {
+    std::int64_t out = 0;
+    for (const Zone& z : zones)
+        if (&wayOf(job, z) == &way && (!pass || z.pass == *pass))
+            out += std::ssize(z.points);
+    return out;
+}
+
+namespace {
+
+/// What the quilt asks for where its own points run out; null where it asks for nothing.
+const Way* askedWhereShort(const Job& job) {
+    const Basting::With with = job.basting.whereShort;
+    const Way& own = wayOf(job);
+    return own.fromBox && own.instead == with ? &wayOf(with) : nullptr;
+}
+
+} // namespace
+
+Findings againstStandIn(const Job& job, const Session& session) {
+    const Way* way = askedWhereShort(job);
+    if (way == nullptr)
+        return {};
+    Findings out = way->against(job, session);
+    for (Finding& f : out)
+        f.field = "/basting/where_short";
+    const Setting& s = session.setting;
+    if ((way->irons && s.room.irons < 1) ||
+        (!s.helpers.empty() && std::ranges::none_of(s.helpers, way->finishes)))
+        out.push_back(way->unfinished(
+            {.setting = s, .helpers = s.helpers, .quilt = job.name, .pass = 1, .zones = {}}));
+    for (Finding& f :
+         out) // nothing is done of it: the plan stays with what the quilt is basted with
+        f.level = std::min(f.level, Finding::Level::warn);
+    return out;
+}
+
+const Way* standInOf(const Job& job, const Session& session) {
+    const Way* way = askedWhereShort(job);
+    return way != nullptr && againstStandIn(job, session).empty() ? way : nullptr;
+}
+
 std::vector<TaskKind> Way::zoneWork() const {
     std::vector<TaskKind> out;
     for (const WayStep& step : steps)

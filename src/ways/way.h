@@ -78,10 +78,11 @@ struct WayStep {
     bool ofZones() const { return by == By::zones || by == By::irons; }
 };
 
-/// A quilt that is basted in one way, with its job.
+/// What of a quilt is basted in one way, with its job.
 struct BastedQuilt {
     const Job* job;
     const QuiltPlan* quilt;
+    std::int64_t points; ///< of the zones that are basted so
 };
 
 /// Zones of a pass that nobody finishes.
@@ -164,6 +165,26 @@ struct Way {
 std::span<const Way> allWays();
 const Way& wayOf(Basting::With with);
 const Way& wayOf(const Job& job);
+/// Of one zone: its quilt's, unless the plan has another for it.
+const Way& wayOf(const Job& job, const Zone& zone);
+/// Adds how a zone with points is basted, if it is not among them, in the order of the work: what
+/// stands in for the quilt's own way comes before it.
+void addWay(std::vector<const Way*>& to, const Job& job, const Zone& zone);
+/// How zones are basted, of one pass or of all where none is named, in the order of the work; as
+/// the quilt is where they have no points.
+std::vector<const Way*> waysOf(const Job& job, std::span<const Zone> zones,
+                               std::optional<int> pass = {});
+/// The steps of a pass whose zones are basted so, in the order of the work, and its calls.
+std::vector<const WayStep*> stepsOf(std::span<const Way* const> ways);
+std::vector<Call> callsOf(std::span<const Way* const> ways);
+/// Points of zones that are basted so.
+std::int64_t pointsOf(const Job& job, std::span<const Zone> zones, const Way& way,
+                      std::optional<int> pass = {});
+/// What stands in where pins run short, if the quilt asks for it and nothing speaks against it;
+/// null where nothing does.
+const Way* standInOf(const Job& job, const Session& session);
+/// What speaks against it, where the quilt asks for it.
+Findings againstStandIn(const Job& job, const Session& session);
 
 /// The step of a zone of this kind; every such kind belongs to one way (`isOfZone`).
 const WayStep& zoneStep(TaskKind kind);

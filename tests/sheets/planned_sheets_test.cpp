@@ -165,7 +165,7 @@ TEST(PlannedSheets, theLeadHasTheWordsOfEveryCall) {
                 const QString lead =
                     pdf::pageTexts(Written{session, plan, {.paper = paper}}.path).front();
                 for (const Call call : wayOf(with).calls) {
-                    const QString words = sheets::callForLead(call, with);
+                    const QString words = sheets::callForLead(call, std::array{&wayOf(with)});
                     EXPECT_TRUE(lead.contains(pdf::normalised(words)))
                         << words.toStdString() << ", " << language << ", "
                         << bastewright::name(paper);

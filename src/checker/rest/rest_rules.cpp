@@ -162,7 +162,7 @@ int mayLack(const RestView& v, const QuiltView& q, const Zone& zone, TaskKind ki
     if (begun == v.facts.begun.end())
         return 0;
     int steps = 0, step = 0;
-    for (const SeenTask& task : seenWay(q.job).tasks)
+    for (const SeenTask& task : seenWay(q.job, zone).tasks)
         if (task.of == SeenTask::Of::zone) {
             if (task.kind == kind)
                 step = steps;
@@ -173,9 +173,10 @@ int mayLack(const RestView& v, const QuiltView& q, const Zone& zone, TaskKind ki
 
 /// All zones of a pass are done, and nothing of it was open: it is off the table.
 bool isBehind(const RestView& v, const QuiltView& q, const Pass& pass) {
-    const auto steps = std::ranges::count(seenWay(q.job).tasks, SeenTask::Of::zone, &SeenTask::of);
     return std::ranges::all_of(q.quilt.zones,
                                [&](const Zone& z) {
+                                   const auto steps = std::ranges::count(
+                                       seenWay(q.job, z).tasks, SeenTask::Of::zone, &SeenTask::of);
                                    const auto begun = v.facts.begun.find({q.index, z.id});
                                    return z.pass != pass.number || z.points.empty() ||
                                           (begun != v.facts.begun.end() && begun->second >= steps);
@@ -200,42 +201,6 @@ void restTasks(const RestView& v, Report& report) {
              .ofZone = [&](const Zone& z, TaskKind kind) { return mayLack(v, q, z, kind); }},
             report);
     }
-}
-
-// Pins that are missing are said to be, and how many; zones left for another day leave no more than
-// there are.
-void restPins(const RestView& v, Report& report) {
-    const std::int64_t asked = v.pinsToPlace(), there = std::max<std::int64_t>(0, v.facts.pins),
-                       missing = std::max<std::int64_t>(0, asked - there);
-    const auto& findings = v.plan.plan.findings;
-    const auto said = std::ranges::find(findings, Finding::Kind::pinsShort, &Finding::kind);
-    if (v.endsWithPins()) {
-        std::int64_t today = 0;
-        for (const QuiltView& q : v.plan.quilts)
-            for (const Zone& z : q.quilt.zones)
-                if (seenWay(q.job).fromBox && v.waits(q.index, z) &&
-                    std::ranges::any_of(v.plan.plan.tasks, [&](const Task& t) {
-                        return t.job == q.index && t.zone == z.id;
-                    }))
-                    today += std::ssize(z.points);
-        if (today > there)
-            report.add(Pointer{} / "tasks", "Today's zones take " + std::to_string(today) +
-                                                " pins; " + std::to_string(v.facts.pins) +
-                                                " are in the box.");
-        if (missing == 0)
-            report.add(Pointer{} / "findings",
-                       "Zones are left for another day, and no pins are missing.");
-        return;
-    }
-    // Before anything is done nothing need be said where nobody has told how many there are.
-    if (said == findings.end() && v.plan.session.setting.stash.pins == 0 && v.facts.done.empty())
-        return;
-    if (said == findings.end() ? missing > 0
-                               : said->figures != std::vector{static_cast<int>(missing)})
-        report.add(said == findings.end() ? Pointer{} / "findings"
-                                          : where(v.plan, *said) / "figures",
-                   "The zones that wait take " + std::to_string(asked) + " pins, and " +
-                       std::to_string(v.facts.pins) + " are in the box; the plan says otherwise.");
 }
 
 // What is still to be laid out stands on tables that are there, or the plan says that they are not:
@@ -369,6 +334,10 @@ constexpr std::array kRulesOfRest{
     RuleOfRest{"rest.now", "nothing new begins in the past", restNow},
     RuleOfRest{"rest.tasks", "everything that is left has its tasks", restTasks},
     RuleOfRest{"rest.pins", "pins that are missing are said to be", restPins},
+    RuleOfRest{"rest.with",
+               "dots stand in for pins in passes that are not begun, where the pins in the box do "
+               "not last, and in no more than that",
+               restWith},
     RuleOfRest{"rest.tables", "what is left stands on tables that are there", restTables},
     RuleOfRest{"rest.same", "what was bought and sewn is as it was", restSame},
     RuleOfRest{"rest.range", "the finish lies between early and late, from now on", restRange},

@@ -28,6 +28,8 @@ struct RestView {
     bool waits(int quilt, const Zone& zone) const;
     /// Pins that the zones which wait take out of the box.
     std::int64_t pinsToPlace() const;
+    /// No zone of the pass is begun, left out or may be being worked at.
+    bool mayBeBastedOtherwise(int quilt, int pass) const;
     /// The points of what is left are told of by other rows than before.
     bool hasNewRows(int quilt) const;
     bool hasNewRows() const; ///< of any quilt
@@ -44,5 +46,9 @@ struct RuleOfRest {
     RestRule check;
 };
 std::span<const RuleOfRest> rulesOfRest();
+
+// rest_pins.cpp
+void restPins(const RestView&, Report&);
+void restWith(const RestView&, Report&);
 
 } // namespace bastewright::check

@@ -76,7 +76,7 @@ Plan untouchedPart(Plan plan, const RestView& rest) {
         if (const QuiltView* q = rest.before.quilt(at.first))
             if (const Zone* zone = q->zone(at.second)) {
                 int step = 0;
-                for (const SeenTask& task : seenWay(q->job).tasks)
+                for (const SeenTask& task : seenWay(q->job, *zone).tasks)
                     if (task.of == SeenTask::Of::zone && step++ < steps)
                         touched.insert({at.first, task.kind, zone->pass, zone->id});
             }
@@ -192,9 +192,24 @@ std::int64_t RestView::pinsToPlace() const {
     std::int64_t out = 0;
     for (const QuiltView& q : plan.quilts)
         for (const Zone& z : q.quilt.zones)
-            if (seenWay(q.job).fromBox && waits(q.index, z))
+            if (seenWay(q.job, z).fromBox && waits(q.index, z))
                 out += std::ssize(z.points);
     return out;
+}
+
+bool RestView::mayBeBastedOtherwise(int quilt, int pass) const {
+    const QuiltView* was = before.quilt(quilt);
+    return was == nullptr ||
+           (std::ranges::none_of(before.plan.tasks,
+                                 [&](const Task& t) {
+                                     return t.job == quilt && t.pass == pass && !t.zone.empty() &&
+                                            std::ranges::all_of(t.after, [&](const auto& id) {
+                                                return facts.done.contains(id);
+                                            });
+                                 }) &&
+            std::ranges::all_of(was->quilt.zones, [&](const Zone& z) {
+                return z.pass != pass || z.points.empty() || waits(quilt, z);
+            }));
 }
 
 bool RestView::hasNewRows(int quilt) const {

@@ -19,7 +19,7 @@ struct Stage {
 constexpr int kAfterAllPasses = std::numeric_limits<int>::max();
 
 /// Step within a pass: nobody goes on before the next call.
-int step(TaskKind kind, const SeenWay& way) {
+int step(TaskKind kind, std::span<const SeenWay* const> ways) {
     switch (kind) {
     case TaskKind::setUp:
         return 0;
@@ -36,7 +36,7 @@ int step(TaskKind kind, const SeenWay& way) {
     case TaskKind::reclamp:
         return 6;
     case TaskKind::checkUnderside:
-        return 14;
+        return 17;
     case TaskKind::turnOver:
         return 20;
     case TaskKind::handOver:
@@ -44,8 +44,11 @@ int step(TaskKind kind, const SeenWay& way) {
     default:
         break;
     }
-    const auto own = std::ranges::find(way.tasks, kind, &SeenTask::kind);
-    return own != way.tasks.end() ? own->stage : seenTask(kind)->stage;
+    for (const SeenWay* way : ways)
+        if (const auto own = std::ranges::find(way->tasks, kind, &SeenTask::kind);
+            own != way->tasks.end())
+            return own->stage;
+    return seenTask(kind)->stage;
 }
 
 /// Once the quilt has been turned over it is pressed and cools again, whatever pass a zone was of.
@@ -59,9 +62,12 @@ std::map<Stage, std::vector<const Task*>> stages(const QuiltView& v) {
                    t->kind == TaskKind::handOver;
         });
     std::map<Stage, std::vector<const Task*>> out;
+    std::map<int, std::vector<const SeenWay*>> ways; // by pass
+    for (const Pass& p : v.quilt.passes)
+        ways[p.number] = seenWays(v, p.number);
     for (const Task* t : tasks) {
         const bool turned = turn == tasks.end() ? alreadyTurned : t->start >= (*turn)->start;
-        Stage stage{t->pass, step(t->kind, seenWay(v.job))};
+        Stage stage{t->pass, step(t->kind, ways[t->pass])};
         if (t->kind == TaskKind::turnOver || t->kind == TaskKind::handOver)
             stage.pass = kAfterAllPasses;
         if (turned && t->kind == TaskKind::press)

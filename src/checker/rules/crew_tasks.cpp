@@ -59,25 +59,36 @@ bool hasHolds(const Pass& p) {
     return std::ranges::any_of(p.holds, [](const Hold& h) { return h.count > 0; });
 }
 
-bool hasPoints(const QuiltView& v, const Pass& p) {
-    return std::ranges::any_of(
-        v.quilt.zones, [&](const Zone& z) { return z.pass == p.number && !z.points.empty(); });
+/// A kind of task that a way has: once in every zone that is basted so.
+void expectAtZones(const QuiltView& v, const SeenWay& way, const SeenTask& task, Expect& expect) {
+    for (const Zone& z : v.quilt.zones) {
+        const bool has = !z.points.empty() && &seenWay(v.job, z) == &way;
+        const int times = !has ? 0 : task.again && isPressedTwice(v, z) ? 2 : 1;
+        expect.ofZone(z, task.kind, times, times);
+    }
 }
 
-/// A kind of task of the quilt's own way of basting.
-void expectOwn(const QuiltView& v, const SeenTask& task, Expect& expect) {
+/// A kind of task of whole passes, as whichever ways they are basted in have it.
+void expectInPasses(const QuiltView& v, TaskKind kind, Expect& expect) {
     using Of = SeenTask::Of;
-    const int times = task.again && isPressedTwice(v) ? 2 : 1;
-    if (task.of == Of::zone) {
-        for (const Zone& z : v.quilt.zones) {
-            const int some = z.points.empty() ? 0 : times;
-            expect.ofZone(z, task.kind, some, some);
+    for (const Pass& p : v.quilt.passes) {
+        int least = 0, most = 0;
+        bool again = false;
+        for (const SeenWay* way : seenWays(v, p.number)) {
+            const auto task = std::ranges::find(way->tasks, kind, &SeenTask::kind);
+            if (task == way->tasks.end())
+                continue;
+            least = std::max(least, task->of == Of::maybe ? 0 : 1);
+            most = std::max(most, task->of == Of::pass ? 1 : kAny);
         }
-        return;
+        for (const SeenWay& way : seenWays())
+            again = again || std::ranges::any_of(way.tasks, [&](const SeenTask& t) {
+                        return t.kind == kind && t.again;
+                    });
+        if (again && isPressedTwice(v) && &p == &v.quilt.passes.back() && most < kAny)
+            ++most; // once it is turned
+        expect.ofPass(p, kind, least, most);
     }
-    for (const Pass& p : v.quilt.passes)
-        expect.ofPass(p, task.kind, task.of != Of::maybe && hasPoints(v, p) ? 1 : 0,
-                      task.of == Of::pass ? times : kAny);
 }
 
 } // namespace
@@ -150,13 +161,13 @@ void tasksAsked(const QuiltView& v, const Excused& excused, Report& report) {
         expect.ofPass(p, reclamp, clamps, clamps);
         expect.ofPass(p, checkUnderside, 1, 1);
     }
-    const SeenWay& own = seenWay(v.job);
-    for (const SeenTask& task : own.tasks)
-        expectOwn(v, task, expect);
-    for (const SeenWay& other : seenWays())
-        for (const SeenTask& task : other.tasks)
-            if (std::ranges::find(own.tasks, task.kind, &SeenTask::kind) == own.tasks.end())
-                expect.ofQuilt(task.kind, 0, 0);
+    std::set<TaskKind> ofPasses;
+    for (const SeenWay& way : seenWays())
+        for (const SeenTask& task : way.tasks)
+            if (task.of == SeenTask::Of::zone)
+                expectAtZones(v, way, task, expect);
+            else if (ofPasses.insert(task.kind).second)
+                expectInPasses(v, task.kind, expect);
     if (!v.quilt.passes.empty()) {
         expect.ofQuilt(turnOver, twice ? 1 : 0, twice ? kAny : 0);
         expect.ofQuilt(handOver, 1, 1);

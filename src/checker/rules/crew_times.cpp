@@ -105,7 +105,7 @@ void crewTimes(const PlanView& v, Report& report) {
             if (pass == nullptr || (isOfZone(kind) && zone == nullptr))
                 continue;
             const SeenTask* seen = isOfZone(kind) ? seenTask(kind) : nullptr;
-            const int times = seen && seen->again && isPressedTwice(quilt) ? 2 : 1;
+            const int times = seen && seen->again && isPressedTwice(quilt, *zone) ? 2 : 1;
             const double asked = seen ? times * seen->secondsAPoint * double(zone->points.size())
                                       : secondsOfPass(*pass, kind);
             if (given.work < asked - 1e-6)

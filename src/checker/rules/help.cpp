@@ -16,8 +16,10 @@ void planHelp(const PlanView& v, Report& report) {
         case Help::Kind::offTheWall:
             return !s.room.walls.empty();
         case Help::Kind::iron:
-            return std::ranges::any_of(v.quilts,
-                                       [](const QuiltView& q) { return seenWay(q.job).irons; });
+            return std::ranges::any_of(v.quilts, [](const QuiltView& q) {
+                const SeenWay* asked = askedWhereShort(q.job);
+                return seenWay(q.job).irons || (asked != nullptr && asked->irons);
+            });
         case Help::Kind::anyStart:
             return std::ranges::any_of(v.session.jobs, [](const Job& j) {
                 return j.basting.start != Basting::Start::best;

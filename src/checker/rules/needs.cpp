@@ -154,7 +154,10 @@ std::vector<Needed> needed(const PlanView& v) {
         std::int64_t count = 0;
         for (const Zone& z : q.quilt.zones)
             count += std::ssize(z.points);
-        dotted += way.irons ? count : 0;
+        std::int64_t pressed = 0;
+        for (const Zone& z : q.quilt.zones)
+            pressed += seenWay(q.job, z).irons ? std::ssize(z.points) : 0;
+        dotted += pressed;
         sewn += way.apart != nullptr ? count * way.apart(q.job.basting) : Length{};
         if (way.patches && count > 0) {
             sprayed += areaSquareInches(q.top) / 144;
@@ -170,7 +173,7 @@ std::vector<Needed> needed(const PlanView& v) {
             }
             most = std::max(most, here);
         }
-        if (way.irons)
+        if (way.irons || pressed > 0)
             pads[q.quilt.surface.number] = std::max<std::int64_t>(
                 pads[q.quilt.surface.number],
                 std::max<std::int64_t>(1, std::ssize(q.quilt.surface.tables)));

@@ -32,6 +32,9 @@ void zonesPartition(const QuiltView&, Report&);
 void zonesNames(const QuiltView&, Report&);
 void zonesPass(const QuiltView&, Report&);
 void zonesReach(const PlanView&, Report&);
+// stand_ins.cpp
+void zonesWith(const PlanView&, Report&);
+void zonesShort(const PlanView&, Report&);
 
 // passes.cpp
 void passesNumbers(const QuiltView&, Report&);

@@ -61,8 +61,9 @@ constexpr std::array kForms{
     Form{Kind::battingMelts, Level::warn, Level::warn, true},
     Form{Kind::notVentilated, Level::stop, Level::stop, true},
     Form{Kind::troubleBreathing, Level::stop, Level::stop, true, Form::Of::person},
-    Form{Kind::sprayAndIrons, Level::stop, Level::stop, true},
+    Form{Kind::sprayAndIrons, Level::warn, Level::stop, true}, // of dots that would stand in
     Form{Kind::throatTooSmall, Level::warn, Level::warn, true},
+    Form{Kind::dotsPlanned, Level::note, Level::note, true, Form::Of::nothing, 1, 1},
     Form{Kind::pinsShort, Level::warn, Level::warn, false, Form::Of::nothing, 1, 1},
     Form{Kind::tablesGone, Level::warn, Level::warn, false},
     Form{Kind::helperAssumed, Level::note, Level::note, false},
@@ -71,8 +72,8 @@ constexpr std::array kForms{
     Form{Kind::outOfReach, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
     Form{Kind::nobodyThere, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
     Form{Kind::nobodyCloses, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
-    Form{Kind::noIron, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
-    Form{Kind::nobodyIrons, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
+    Form{Kind::noIron, Level::warn, Level::stop, false, Form::Of::nothing, 0, 0, false},
+    Form{Kind::nobodyIrons, Level::warn, Level::stop, false, Form::Of::nothing, 0, 0, false},
     Form{Kind::nobodyLifts, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
     Form{Kind::fewLift, Level::warn, Level::warn, false, Form::Of::nothing, 0, 0, false},
     Form{Kind::nobodyBends, Level::warn, Level::warn, false, Form::Of::nothing, 0, 0, false},
@@ -104,6 +105,21 @@ bool isNamed(const PlanView& v, const Finding& f, Form::Of of) {
 
 bool anyJob(const QuiltView& v, bool SeenWay::*is) {
     return std::ranges::any_of(v.session.jobs, [&](const Job& j) { return seenWay(j).*is; });
+}
+
+/// Dots are to stand in for pins, and pins are missing all the same.
+bool isShortOfDots(const QuiltView& v) {
+    const int pins = v.session.setting.stash.pins;
+    return askedWhereShort(v.job) != nullptr && pins > 0 &&
+           pinsOf(PlanView{v.session, v.plan}) > pins;
+}
+
+/// Points that have dots because pins run short.
+std::int64_t standingIn(const QuiltView& v) {
+    std::int64_t out = 0;
+    for (const Zone& z : v.quilt.zones)
+        out += &seenWay(v.job, z) != &seenWay(v.job) ? std::ssize(z.points) : 0;
+    return out;
 }
 
 /// True where what a finding of a quilt says can be, or cannot be seen from here.
@@ -158,14 +174,16 @@ bool isTrueOf(const QuiltView& v, Kind kind) {
         return job.quilting.gapLimit && job.basting.spacing > *job.quilting.gapLimit &&
                !seenWay(job).patches;
     case Kind::battingMelts:
-        return job.batting.meltable && seenWay(job).irons;
+        return job.batting.meltable && (seenWay(job).irons || isShortOfDots(v));
+    case Kind::dotsPlanned:
+        return standingIn(v) > 0;
     case Kind::notVentilated:
         return seenWay(job).patches && !room.ventilated;
     case Kind::troubleBreathing:
         return seenWay(job).patches;
     case Kind::sprayAndIrons:
         return (seenWay(job).patches && anyJob(v, &SeenWay::irons)) ||
-               (seenWay(job).irons && anyJob(v, &SeenWay::patches));
+               ((seenWay(job).irons || isShortOfDots(v)) && anyJob(v, &SeenWay::patches));
     case Kind::throatTooSmall:
         return job.machine.throat && std::ranges::any_of(v.quilt.machineRolls, [&](const Roll& r) {
                    return r.diameter > *job.machine.throat;
@@ -182,6 +200,7 @@ constexpr std::array kAlwaysSaid{
     std::pair{Kind::spacingTooWide, "the spacing is wider than the batting allows"},
     std::pair{Kind::throatTooSmall, "it does not fit the machine's throat"},
     std::pair{Kind::battingMelts, "its batting melts"},
+    std::pair{Kind::dotsPlanned, "some of its zones have dots in place of pins"},
     std::pair{Kind::notVentilated, "it is sprayed in a room that is not ventilated"},
     std::pair{Kind::sprayAndIrons, "it is sprayed where irons are used"}};
 
@@ -204,11 +223,11 @@ bool isTrueOfAll(const PlanView& v, Kind kind) {
         return !v.quilts.empty();
     case Kind::noIron:
     case Kind::nobodyIrons:
-        return std::ranges::any_of(v.quilts,
-                                   [](const QuiltView& q) { return seenWay(q.job).irons; });
+        return std::ranges::any_of(v.quilts, [](const QuiltView& q) {
+            return seenWay(q.job).irons || standingIn(q) > 0 || isShortOfDots(q);
+        });
     case Kind::nobodyCloses:
-        return std::ranges::any_of(v.quilts,
-                                   [](const QuiltView& q) { return seenWay(q.job).fromBox; });
+        return pinsOf(v) > 0;
     case Kind::handedElsewhere:
         return std::ranges::any_of(v.quilts,
                                    [](const QuiltView& q) { return !q.job.handed.empty(); });
@@ -304,6 +323,11 @@ void planFindings(const PlanView& v, Report& report) {
                                               " pins are said to be missing; the plan takes " +
                                               std::to_string(pinsOf(v)) + ", and there are " +
                                               std::to_string(v.session.setting.stash.pins) + ".");
+        if (f.kind == Kind::dotsPlanned && f.figures.size() == 1 && v.quilt(f.quilt) != nullptr &&
+            f.figures.front() != standingIn(*v.quilt(f.quilt)))
+            report.add(there / "figures", say(v, f) + ": " + std::to_string(f.figures.front()) +
+                                              " dots are said to stand in; there are " +
+                                              std::to_string(standingIn(*v.quilt(f.quilt))) + ".");
         const bool again = std::ranges::any_of(v.plan.findings, [&](const Finding& o) {
             return &o != &f && o.kind == f.kind && o.quilt == f.quilt && o.subject == f.subject;
         });

@@ -177,6 +177,10 @@ void suppliesDots(const PlanView& v, Report& report) {
                 report.add(where(quilt).in("dot_zones", quilt.quilt.dotZones, id),
                            quilt.label() + ": zone " + id + " is listed for dots out of turn.");
             last = zone - quilt.quilt.zones.begin();
+            if (!seenWay(quilt.job, *zone).fromBox)
+                report.add(where(quilt).in("dot_zones", quilt.quilt.dotZones, id),
+                           quilt.label() + ": zone " + id +
+                               " is said to be able to take dots, but it has no pins.");
             saved += std::ssize(zone->points);
             least = std::min<std::int64_t>(least, std::ssize(zone->points));
         }

@@ -118,11 +118,11 @@ void zonesReach(const PlanView& view, Report& report) {
     for (const QuiltView& v : view.quilts) {
         if (v.quilt.surface.floor || v.stopped())
             continue;
-        const Length longest = longestOf(seenWay(v.job).finishes);
         for (const Zone& z : v.quilt.zones) {
             const Pass* pass = v.pass(z.pass);
             if (pass == nullptr || z.points.empty())
                 continue; // where there is no point nobody has work
+            const Length longest = longestOf(seenWay(v.job, z).finishes);
             const double needed = deepest(v, *pass, z);
             if (needed > (longest + kFine).in())
                 report.add(where(v, z),

@@ -20,8 +20,8 @@ SeenWay seenDots() {
                       {foldForward, Of::pass, 9, 0},
                       {smooth, Of::maybe, 9, 0},
                       {dotUpper, Of::zone, 10, 6},
-                      {press, Of::zone, 12, 8, true},
-                      {cool, Of::pass, 13, 0, true}},
+                      {press, Of::zone, 11, 8, true},
+                      {cool, Of::pass, 12, 0, true}},
             .finishes = [](const Helper& h) { return h.irons; },
             .turnedFrom = Length::millimetres(10),
             .angles = "a dot has direction 0."};

@@ -15,9 +15,9 @@ SeenWay seenPins() {
             .patches = false,
             .apart = nullptr,
             // Common practice: 10 to 11 s a pin, placed and closed.
-            .tasks = {{placeOpen, Of::zone, 10, 5.5},
-                      {smooth, Of::passOften, 11, 0},
-                      {closePins, Of::zone, 12, 5.5}},
+            .tasks = {{placeOpen, Of::zone, 13, 5.5},
+                      {smooth, Of::passOften, 14, 0},
+                      {closePins, Of::zone, 15, 5.5}},
             .finishes = [](const Helper& h) { return h.closes; },
             .turnedFrom = {},
             .angles = "0 to 179 degrees are accepted."};

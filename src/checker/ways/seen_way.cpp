@@ -16,11 +16,30 @@ const SeenWay& seenWay(const Job& job) {
     return *std::ranges::find(seenWays(), job.basting.with, &SeenWay::with);
 }
 
+const SeenWay& seenWay(const Job& job, const Zone& zone) {
+    return zone.with ? *std::ranges::find(seenWays(), *zone.with, &SeenWay::with) : seenWay(job);
+}
+
+std::vector<const SeenWay*> seenWays(const QuiltView& quilt, int pass) {
+    std::vector<const SeenWay*> out;
+    for (const Zone& z : quilt.quilt.zones)
+        if (const SeenWay* way = &seenWay(quilt.job, z);
+            z.pass == pass && !z.points.empty() && std::ranges::count(out, way) == 0)
+            out.insert(way->with == quilt.job.basting.with ? out.begin() : out.end(), way);
+    return out;
+}
+
+const SeenWay* askedWhereShort(const Job& job) {
+    const Basting::With with = job.basting.whereShort;
+    return seenWay(job).fromBox && with != job.basting.with
+               ? &*std::ranges::find(seenWays(), with, &SeenWay::with)
+               : nullptr;
+}
+
 std::int64_t pinsOf(const QuiltView& quilt) {
     std::int64_t out = 0;
-    if (seenWay(quilt.job).fromBox)
-        for (const Zone& z : quilt.quilt.zones)
-            out += std::ssize(z.points);
+    for (const Zone& z : quilt.quilt.zones)
+        out += seenWay(quilt.job, z).fromBox ? std::ssize(z.points) : 0;
     return out;
 }
 

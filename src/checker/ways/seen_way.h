@@ -2,6 +2,7 @@
 
 #include "job/job.h"
 #include "plan/task.h"
+#include "plan/zone.h"
 
 #include <cstdint>
 #include <optional>
@@ -25,7 +26,7 @@ struct SeenTask {
     };
     TaskKind kind;
     Of of;
-    int stage;            ///< among the calls of a pass: from 7, after the clamps, to 13
+    int stage;            ///< among the calls of a pass: from 7, after the clamps, to 16
     double secondsAPoint; ///< at pace 1 (docs/computation/checker.md); 0 for passes
     bool again = false;   ///< once more from the back where the quilt is turned
 };
@@ -52,6 +53,12 @@ struct SeenWay {
 
 std::span<const SeenWay> seenWays();
 const SeenWay& seenWay(const Job& job);
+/// Of one zone: its quilt's, unless the plan has another for it.
+const SeenWay& seenWay(const Job& job, const Zone& zone);
+/// How the zones with points of a pass are basted; the quilt's own way first.
+std::vector<const SeenWay*> seenWays(const QuiltView& quilt, int pass);
+/// What the quilt asks for where the pins in the box do not last; null where it asks for nothing.
+const SeenWay* askedWhereShort(const Job& job);
 /// Points of the zones that are pins of the box.
 std::int64_t pinsOf(const QuiltView& quilt);
 std::int64_t pinsOf(const PlanView& plan);

@@ -15,9 +15,9 @@ SeenWay seenSpray() {
             .patches = true,
             .apart = nullptr,
             // From memory: a queen is sprayed and smoothed down by one person in 30 to 45 min.
-            .tasks = {{spray, Of::zone, 10, 60},
-                      {smooth, Of::passOften, 11, 0},
-                      {settle, Of::pass, 13, 0}},
+            .tasks = {{spray, Of::zone, 13, 60},
+                      {smooth, Of::passOften, 14, 0},
+                      {settle, Of::pass, 16, 0}},
             .finishes = [](const Helper&) { return true; },
             .turnedFrom = {},
             .angles = "a patch has direction 0."};

@@ -29,7 +29,7 @@ SeenWay seenThread() {
             .patches = false,
             .apart = stitchesApart,
             // Fitted to the totals of practice (docs/computation/checker.md).
-            .tasks = {{smooth, Of::passOften, 11, 0}, {stitch, Of::zone, 12, 22}},
+            .tasks = {{smooth, Of::passOften, 14, 0}, {stitch, Of::zone, 15, 22}},
             .finishes = [](const Helper&) { return true; },
             .turnedFrom = {},
             .angles = "a stitch has direction 0 or 90."};

@@ -20,6 +20,8 @@ inline constexpr std::array kMethodWords{Word{"in-the-ditch", Quilting::Method::
 inline constexpr std::array kWithWords{
     Word{"pins", Basting::With::pins}, Word{"dots", Basting::With::dots},
     Word{"thread", Basting::With::thread}, Word{"spray", Basting::With::spray}};
+inline constexpr std::array kWhereShortWords{Word{"pins", Basting::With::pins},
+                                             Word{"dots", Basting::With::dots}};
 
 inline constexpr Within<Length> kTopSide{limits::kSmallestTop, limits::kLargestTop};
 
@@ -117,6 +119,14 @@ void bastingFields(Fields& f, B& basting) {
     f.length(FieldName{"edge", core::label("First row this far from the edge"),
                        "Least distance of a pin from the edge of the top.", "CP"},
              basting.edge, {kNone, 6_in});
+    f.word(FieldName{"where_short", core::label("Where the pins run short"),
+                     "What is planned where the pins in the box do not last. pins: more of them, "
+                     "which have to be brought; dots: fuse dots in place of pins, in whole passes "
+                     "from the last one back, and in the first pass in the zones nearest to the "
+                     "edge of the top. A box of 0 pins is one of which nobody has said how many "
+                     "it holds.",
+                     "more pins are less work than an iron"},
+           basting.whereShort, kWhereShortWords);
     f.word(FieldName{"start", core::label("Start"),
                      "centred: the middle of the quilt on the middle of the table; fewest-shifts: "
                      "the middle at least one row inside the first field (older files have "

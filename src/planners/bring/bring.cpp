@@ -95,13 +95,14 @@ private:
             std::string{symbol(unit_)});
     }
 
-    /// What each way takes for the quilts that are basted so.
+    /// What each way takes for the quilts, or the zones of them, that are basted so.
     void ofWays(decltype(Way::materials) Way::*takes) {
         for (const Way& way : allWays()) {
             std::vector<BastedQuilt> quilts;
             for (std::size_t i = 0; i < quilts_.size(); ++i)
-                if (&wayOf(session_.jobs[i]) == &way)
-                    quilts.push_back({&session_.jobs[i], &quilts_[i]});
+                if (const Job& job = session_.jobs[i];
+                    std::ranges::count(waysOf(job, quilts_[i].zones), &way) > 0)
+                    quilts.push_back({&job, &quilts_[i], pointsOf(job, quilts_[i].zones, way)});
             if (!quilts.empty())
                 std::ranges::move((way.*takes)(session_, quilts), std::back_inserter(out_));
         }

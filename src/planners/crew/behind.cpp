@@ -31,19 +31,19 @@ bool anyOf(const Situation& s, const std::vector<Task>& tasks, int job, int pass
     });
 }
 
-bool isZoneWorkDone(const Situation& s, const Way& way, int job, const Zone& zone, TaskKind kind,
+bool isZoneWorkDone(const Situation& s, const Job& quilt, int job, const Zone& zone, TaskKind kind,
                     bool fromBack) {
     if (s.done.contains(taskId(job, zone.pass, zone.id, kind, fromBack)))
         return true;
     const auto begun = s.begun.find({job, zone.id});
     if (begun == s.begun.end())
         return false;
-    const auto work = way.zoneWork();
+    const auto work = wayOf(quilt, zone).zoneWork();
     return begun->second >
            (fromBack ? std::ssize(work) : std::ranges::find(work, kind) - work.begin());
 }
 
-bool isOver(const Situation& s, const Way& way, int job, int pass) {
+bool isOver(const Situation& s, const Job& quilt, int job, int pass) {
     if (s.before == nullptr || static_cast<std::size_t>(job) >= s.before->quilts.size())
         return false;
     if (s.finished.contains({job, pass}))
@@ -55,7 +55,7 @@ bool isOver(const Situation& s, const Way& way, int job, int pass) {
             continue;
         begun = begun || s.begun.contains({job, z.id});
         if (!z.points.empty() && !s.setAside.contains({job, z.id}) &&
-            !isZoneWorkDone(s, way, job, z, way.lastWork(), false))
+            !isZoneWorkDone(s, quilt, job, z, wayOf(quilt, z).lastWork(), false))
             return false;
     }
     const auto open = [&](const Task& t) {
@@ -67,12 +67,12 @@ bool isOver(const Situation& s, const Way& way, int job, int pass) {
            std::ranges::none_of(s.before->tasks, open);
 }
 
-bool isBehind(const Situation& s, const Way& way, int job, const Pass& pass) {
+bool isBehind(const Situation& s, const Job& quilt, int job, const Pass& pass) {
     const auto open = [&](const Task& t) {
         return t.job == job && t.pass == pass.number && !s.done.contains(t.id) &&
                !(!t.zone.empty() && s.setAside.contains({job, t.zone}));
     };
-    if (!isOver(s, way, job, pass.number) || std::ranges::any_of(s.before->tasks, open))
+    if (!isOver(s, quilt, job, pass.number) || std::ranges::any_of(s.before->tasks, open))
         return false;
     const bool last =
         s.before->quilts[static_cast<std::size_t>(job)].passes.back().number == pass.number;

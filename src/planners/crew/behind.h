@@ -15,15 +15,15 @@ bool anyOf(const Situation& situation, const std::vector<Task>& tasks, int job, 
            bool done);
 
 /// Such work at a zone is done.
-bool isZoneWorkDone(const Situation& situation, const Way& way, int job, const Zone& zone,
+bool isZoneWorkDone(const Situation& situation, const Job& quilt, int job, const Zone& zone,
                     TaskKind kind, bool fromBack);
 
 /// All zones of a pass are done, and nothing else of it was still to be done before the quilt is
 /// turned over or rolled up.
-bool isOver(const Situation& situation, const Way& way, int job, int pass);
+bool isOver(const Situation& situation, const Job& quilt, int job, int pass);
 
 /// Everything of a pass is done; after the last pass of a quilt it is rolled up too.
-bool isBehind(const Situation& situation, const Way& way, int job, const Pass& pass);
+bool isBehind(const Situation& situation, const Job& quilt, int job, const Pass& pass);
 
 /// The zones of a pass that is done, for what is still pressed from the back.
 PassCrew crewBehind(const std::vector<Hand>& hands, const Situation& situation, int job,

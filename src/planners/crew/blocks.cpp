@@ -131,7 +131,7 @@ private:
         out.next = pass / all;
         const auto job = static_cast<std::size_t>(next.job);
         out.lifters = next.pass > 0 ? given_.quilts[job].passes[next.pass].liftPeople : 1;
-        out.way = &quilts_[job].way();
+        out.way = quilts_[job].basted(next.pass).way;
         return out;
     }
 

@@ -33,9 +33,13 @@ public:
         sayWhoIsThere(helpers_, plan_.findings);
         hands_ = handsNow(helpers_, session_.setting.start, situation_);
         given_.emplace(Given{session_, hands_, quilts_, situation_, toldBreaks(session.setting)});
+        std::vector<std::vector<std::vector<PlacedPoint>>> places;
+        for (std::size_t q = 0; q < quilts_.size(); ++q)
+            places.push_back(pointsByPass(quilts_[q], points[q]));
+        auto how = bastedPasses(session_, quilts_, places, situation_);
         for (std::size_t q = 0; q < quilts_.size(); ++q) {
-            tables_.emplace_back(session_, static_cast<int>(q), quilts_[q],
-                                 pointsByPass(quilts_[q], points[q]), hands_, stop_);
+            tables_.emplace_back(session_, static_cast<int>(q), quilts_[q], std::move(places[q]),
+                                 std::move(how[q]), hands_, stop_);
             crews_.emplace_back(quilts_[q].passes.size());
         }
     }
@@ -85,7 +89,7 @@ private:
             if (begun)
                 tables_[q].stood(stood);
             for (std::size_t p = 0; p < was.passes.size() && p < crews_[q].size(); ++p)
-                if (isBehind(situation_, tables_[q].way(), static_cast<int>(q), was.passes[p]))
+                if (isBehind(situation_, session_.jobs[q], static_cast<int>(q), was.passes[p]))
                     crews_[q][p] = crewBehind(hands_, situation_, static_cast<int>(q), was,
                                               was.passes[p].number);
         }
@@ -95,7 +99,7 @@ private:
         std::vector<Block> out;
         for (std::size_t q = 0; q < quilts_.size() && q < session_.jobs.size(); ++q)
             for (std::size_t p = 0; p < quilts_[q].passes.size(); ++p)
-                if (!isBehind(situation_, tables_[q].way(), static_cast<int>(q),
+                if (!isBehind(situation_, session_.jobs[q], static_cast<int>(q),
                               quilts_[q].passes[p])) {
                     Block b{.job = static_cast<int>(q),
                             .pass = p,

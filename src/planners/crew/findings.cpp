@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace bastewright::crew {
 namespace {
@@ -76,22 +77,24 @@ private:
         const auto worked = [&](bool fromBack) {
             const std::string id = taskId(static_cast<int>(q), z.pass, z.id, kind, fromBack);
             return std::ranges::find(tasks_, id, &Task::id) != tasks_.end() ||
-                   isZoneWorkDone(f_.given.situation, wayOf(job(q)), static_cast<int>(q), z, kind,
+                   isZoneWorkDone(f_.given.situation, job(q), static_cast<int>(q), z, kind,
                                   fromBack);
         };
-        const bool twice = kind == wayOf(job(q)).lastWork() && pressedTwice(job(q));
+        const Way& way = wayOf(job(q), z);
+        const bool twice = kind == way.lastWork() && way.turns(job(q).batting);
         return f_.given.situation.setAside.contains({static_cast<int>(q), z.id}) ||
                (worked(false) && (!twice || worked(true)));
     }
 
     void zonesOf(std::size_t q, std::size_t p) {
         const Pass& pass = quilt(q).passes[p];
-        const Way& way = wayOf(job(q));
-        std::vector<const Zone*> unreached, unworked, unfinished;
+        std::vector<const Zone*> unreached, unworked;
+        std::map<const Way*, std::vector<const Zone*>> unfinished;
         std::optional<Length> reach;
         for (const OwnedZone& z : f_.crews[q][p].zones) {
             if (z.zone.points.empty())
                 continue;
+            const Way& way = wayOf(job(q), z.zone);
             if (!z.reached) {
                 unreached.push_back(&z.zone);
                 if (const auto least = leastReach(pass.table, quilt(q).surface.closed, z.zone))
@@ -99,7 +102,7 @@ private:
             } else if (!worked(q, z.zone, way.firstWork())) {
                 unworked.push_back(&z.zone);
             } else if (!worked(q, z.zone, way.lastWork())) {
-                unfinished.push_back(&z.zone);
+                unfinished[&way].push_back(&z.zone);
             }
         }
         const auto stop = [&](Finding::Kind kind, Sentence text, Sentence cure) {
@@ -123,12 +126,13 @@ private:
                  core::says("%1, pass %2: nobody is there for zone %3.", nameOf(q), pass.number,
                             zoneNames(unworked)),
                  core::says("Let somebody who reaches it stay."));
-        if (!unfinished.empty())
-            say(out_, way.unfinished({.setting = f_.given.session.setting,
-                                      .helpers = there_,
-                                      .quilt = nameOf(q),
-                                      .pass = pass.number,
-                                      .zones = zoneNames(unfinished)}));
+        for (const Way& way : allWays())
+            if (const auto zones = unfinished.find(&way); zones != unfinished.end())
+                say(out_, way.unfinished({.setting = f_.given.session.setting,
+                                          .helpers = there_,
+                                          .quilt = nameOf(q),
+                                          .pass = pass.number,
+                                          .zones = zoneNames(zones->second)}));
     }
 
     /// Those who lift at the shift into a pass; where it is behind, all there are.

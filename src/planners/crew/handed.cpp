@@ -70,7 +70,6 @@ void sayHanded(const Session& session, const std::vector<Helper>& helpers,
                Findings& findings) {
     for (std::size_t k = 0; k < quilts.size() && k < session.jobs.size(); ++k) {
         const Job& job = session.jobs[k];
-        const auto work = wayOf(job).zoneWork();
         for (const HandedZone& wish : job.handed) {
             const std::string name{zoneName(wish.zone)};
             const Zone* zone = findZone(quilts[k], wish.zone);
@@ -86,7 +85,7 @@ void sayHanded(const Session& session, const std::vector<Helper>& helpers,
                          return t.job == static_cast<int>(k) && t.zone == wish.zone &&
                                 std::ranges::find(t.people, wish.person) == t.people.end();
                      })) {
-                why = whyNot(*who, quilts[k], *zone, work, job.unit);
+                why = whyNot(*who, quilts[k], *zone, wayOf(job, *zone).zoneWork(), job.unit);
                 if (why.empty())
                     why = core::says("Zone %1 of %2 was handed to %3, who is not there for it or "
                                      "would stand in somebody's way.",

@@ -23,7 +23,7 @@ public:
                 std::span<const PlacedPoint> points)
         : session_{session}
         , quilt_{quilt}
-        , way_{wayOf(session.jobs[job])}
+        , ways_{&wayOf(session.jobs[job])}
         , points_{pointsByPass(quilt, points)}
         , all_{pacesOf([](const Helper&) { return true; })}
         , layers_{pacesOf(lays)}
@@ -35,6 +35,8 @@ public:
             some.push_back(pace);
             rates_.push_back(mostWorkInASecond(some));
         }
+        if (const Way* instead = standInOf(session.jobs[job], session))
+            ways_.push_back(instead);
     }
 
     Seconds seconds() const {
@@ -85,8 +87,20 @@ private:
         }
         if (points_[index].empty())
             return sum;
+        // Whichever is the quicker: what stands in where pins run short may be.
+        double quickest = 0;
+        for (const Way* way : ways_) {
+            const double takes = steps(*way, index);
+            quickest = way == ways_.front() ? takes : std::min(quickest, takes);
+        }
+        return sum + quickest;
+    }
+
+    double steps(const Way& way, std::size_t index) const {
+        const Pass& p = quilt_.passes[index];
         const double work = pointsToWork(index);
-        for (const WayStep& step : way_.steps) {
+        double sum = 0;
+        for (const WayStep& step : way.steps) {
             const auto takes = [&](Paces who) { return stepSeconds(step, p, who); };
             switch (step.by) {
             case WayStep::By::zones:
@@ -141,7 +155,7 @@ private:
 
     const Session& session_;
     const QuiltPlan& quilt_;
-    const Way& way_;
+    std::vector<const Way*> ways_;                 ///< that its passes may be basted in
     std::vector<std::vector<PlacedPoint>> points_; ///< by pass
     std::vector<double> all_, layers_, walkers_, below_;
     std::vector<double> rates_; ///< of the quickest one, two, …

@@ -10,21 +10,6 @@
 /// Who has which zones of a pass: shared anew, or kept where work has begun.
 namespace bastewright::crew {
 
-bool PassSteps::keepsZones() const {
-    const Situation& s = given_.situation;
-    if (s.before == nullptr || static_cast<std::size_t>(start_.job) >= s.before->quilts.size())
-        return false;
-    for (const Task& t : s.before->tasks)
-        if (t.job == start_.job && t.pass == pass().number && isOfZone(t.kind) &&
-            (s.done.contains(t.id) || s.inHand.contains(t.id)))
-            return true;
-    const auto& zones = s.before->quilts[static_cast<std::size_t>(start_.job)].zones;
-    return std::ranges::any_of(zones, [&](const Zone& z) {
-        return z.pass == pass().number &&
-               (s.setAside.contains({start_.job, z.id}) || s.begun.contains({start_.job, z.id}));
-    });
-}
-
 /// Zones that are begun stay; of the others the hands as far as they are here, else they are shared
 /// anew.
 PassCrew PassSteps::keptCrew() {
@@ -61,7 +46,7 @@ PassCrew PassSteps::keptCrew() {
     const auto here = [&](int p) {
         return p >= 0 && std::ranges::find(pinners_, p) != pinners_.end();
     };
-    const bool same = isOver(s, table_.way(), start_.job, pass().number) ||
+    const bool same = isOver(s, job(), start_.job, pass().number) ||
                       (std::ranges::all_of(before, here) &&
                        std::ranges::all_of(pinners_, [&](int p) { return before.contains(p); }));
     PassCrew out;
@@ -108,7 +93,7 @@ PassCrew PassSteps::keptCrew() {
 }
 
 void PassSteps::takeCrew() {
-    if (keepsZones()) {
+    if (keepsZones(given_.situation, start_.job, pass().number)) {
         out_.crew = keptCrew();
         return;
     }
@@ -130,6 +115,7 @@ void PassSteps::takeCrew() {
                 z.zone.points.push_back(p);
         out_.crew.zones.push_back(std::move(z));
     }
+    table_.sayHowBasted(start_.pass, out_.crew.zones);
 }
 
 /// Places whose people do none of their zones, though others do; what was handed over or is begun
@@ -137,7 +123,6 @@ void PassSteps::takeCrew() {
 int PassSteps::deserted() const {
     std::set<int> others, own;
     const PassCrew& crew = out_.crew;
-    const std::vector<TaskKind> kinds = wayOf(job()).zoneWork();
     for (const OwnedZone& z : crew.zones) {
         if (z.post < 0)
             continue;
@@ -147,9 +132,8 @@ int PassSteps::deserted() const {
         for (const Task& t : out_.tasks)
             if (t.pass == pass().number && t.zone == z.zone.id && !t.people.empty())
                 (handed || t.people.front() == owner ? own : others).insert(z.post);
-        if (std::ranges::any_of(kinds, [&](TaskKind kind) {
-                return isZoneWorkDone(given_.situation, table_.way(), start_.job, z.zone, kind,
-                                      false);
+        if (std::ranges::any_of(wayOf(job(), z.zone).zoneWork(), [&](TaskKind kind) {
+                return isZoneWorkDone(given_.situation, job(), start_.job, z.zone, kind, false);
             }))
             own.insert(z.post);
     }

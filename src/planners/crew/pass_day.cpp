@@ -32,10 +32,6 @@ bool mayHaveZones(const Helper& h) {
 
 } // namespace
 
-bool pressedTwice(const Job& job) {
-    return wayOf(job).turns(job.batting);
-}
-
 std::string taskId(int job, int pass, std::string_view zone, TaskKind kind, bool fromBack) {
     std::string out = "q" + std::to_string(job + 1) + ".";
     if (zone.empty())

@@ -53,9 +53,6 @@ struct PassPlan {
 /// several choices the one that ends first.
 PassPlan planPass(const Given& given, QuiltTable& table, Letters& letters, const PassStart& start);
 
-/// Dots on batting so thick are pressed from the back too.
-bool pressedTwice(const Job& job);
-
 /// The id of a task.
 std::string taskId(int job, int pass, std::string_view zone, TaskKind kind, bool fromBack = false);
 

@@ -39,13 +39,13 @@ PassSteps::PassSteps(const Given& given, QuiltTable& table, Letters& letters,
 
 PassPlan PassSteps::run() {
     takeCrew();
-    const bool over = isOver(given_.situation, table_.way(), start_.job, pass().number);
+    const bool over = isOver(given_.situation, job(), start_.job, pass().number);
     if (!over)
         before();
     out_.pinsFrom = now_;
     if (!over && !table_.points(start_.pass).empty())
-        for (const WayStep& step : table_.way().steps)
-            stepOfWay(step);
+        for (const WayStep* step : stepsOf(ways()))
+            stepOfWay(*step);
     if (!over)
         lookBelow();
     if (last())
@@ -96,8 +96,25 @@ void PassSteps::stepOfWay(const WayStep& step) {
     }
 }
 
-bool PassSteps::turned() const {
-    return pressedTwice(job());
+std::vector<const Way*> PassSteps::ways() const {
+    std::vector<const Way*> out;
+    for (const OwnedZone& z : out_.crew.zones)
+        addWay(out, job(), z.zone);
+    return out;
+}
+
+const Way* PassSteps::turning() const {
+    const auto find = [this](const PassCrew& crew) -> const Way* {
+        for (const OwnedZone& z : crew.zones)
+            if (const Way& way = wayOf(job(), z.zone);
+                !z.zone.points.empty() && way.turns(job().batting))
+                return &way;
+        return nullptr;
+    };
+    const Way* out = find(out_.crew);
+    for (const PassCrew* crew : start_.earlier)
+        out = out == nullptr && crew != nullptr ? find(*crew) : out;
+    return out;
 }
 
 void PassSteps::lookBelow() {
@@ -106,25 +123,25 @@ void PassSteps::lookBelow() {
 }
 
 void PassSteps::afterwards() {
-    if (turned())
-        fromTheBack();
+    if (const Way* way = turning())
+        fromTheBack(*way);
     teamStep(TaskKind::handOver, those(walks), 1, 1,
              [](Paces paces) { return together(kHandOver, paces); });
 }
 
-/// Thick batting: turned once by everybody at the table who lifts, every zone pressed again from
-/// the back, pass by pass in reverse as the quilt slides home. The slides are in the time of
-/// turning.
-void PassSteps::fromTheBack() {
+/// Thick batting: turned once by everybody at the table who lifts, every zone that was pressed
+/// pressed again from the back, pass by pass in reverse as the quilt slides home. The slides are in
+/// the time of turning.
+void PassSteps::fromTheBack(const Way& way) {
     const auto who = those(lays);
     stepOfAll(TaskKind::turnOver, who, liftersEver(who, 2),
               [&](Paces paces) { return turnSeconds(quilt(), paces); });
     for (std::size_t k = start_.pass + 1; k-- > 0;)
         if (k == start_.pass)
-            zoneCall(table_.way().lastWork(), out_.crew, pass(), true);
+            zoneCall(way.lastWork(), out_.crew, pass(), true);
         else if (k < start_.earlier.size() && start_.earlier[k] != nullptr)
-            zoneCall(table_.way().lastWork(), *start_.earlier[k], quilt().passes[k], true);
-    leaveAlone(table_.way().steps.back(), true);
+            zoneCall(way.lastWork(), *start_.earlier[k], quilt().passes[k], true);
+    leaveAlone(way.steps.back(), true);
 }
 
 const Task* PassSteps::taskBefore(const std::string& id) const {

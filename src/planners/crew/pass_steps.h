@@ -29,7 +29,7 @@ private:
     void lookBelow();
     void afterwards();
     int deserted() const;
-    void fromTheBack();
+    void fromTheBack(const Way& way);
 
     /// A step of a few people together; takes as many of `who`, between two numbers, as end it
     /// soonest.
@@ -62,7 +62,6 @@ private:
     int partsOf(const std::string& id, int seconds) const;
 
     void takeCrew();
-    bool keepsZones() const;
     PassCrew keptCrew();
     /// A zone's work with whoever does it now.
     struct ZoneJob {
@@ -122,7 +121,10 @@ private:
     const QuiltPlan& quilt() const { return given_.quilts[static_cast<std::size_t>(start_.job)]; }
     const Pass& pass() const { return quilt().passes[start_.pass]; }
     bool last() const { return start_.pass + 1 == quilt().passes.size(); }
-    bool turned() const;
+    /// How the zones of the pass are basted, in the order of the work.
+    std::vector<const Way*> ways() const;
+    /// The way of some zones of the quilt that are finished from the back too; null: none are.
+    const Way* turning() const;
 
     const Given& given_;
     QuiltTable& table_;

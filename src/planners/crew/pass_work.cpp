@@ -84,8 +84,14 @@ PassWork passWork(const Given& given, const QuiltTable& table, const Block& bloc
                     n += double(z.zone.points.size());
         }
     const auto is = [&](TaskKind kind) { return left == nullptr || points.contains(kind); };
+    const BastedPass& basted = table.basted(block.pass);
+    const auto all = double(table.points(block.pass).size());
     const auto pointsOf = [&](TaskKind kind) {
-        return left ? is(kind) ? points.at(kind) : 0 : double(table.points(block.pass).size());
+        if (left)
+            return is(kind) ? points.at(kind) : 0;
+        return basted.instead == nullptr          ? all
+               : &wayWith(kind) == basted.instead ? all - double(basted.pins)
+                                                  : double(basted.pins);
     };
     PassWork out;
     out.room = static_cast<std::size_t>(std::max(1, roomFor(table.sides())));
@@ -96,11 +102,11 @@ PassWork passWork(const Given& given, const QuiltTable& table, const Block& bloc
         return t.id == taskId(block.job, p.number, {}, setUp);
     };
     if (block.pass == 0 && is(setUp) && (!left || std::ranges::any_of(left->tasks, begins))) {
-        std::size_t all = 0;
+        std::size_t ofQuilt = 0;
         for (std::size_t k = 0; k < quilt.passes.size(); ++k)
-            all += table.points(k).size();
+            ofQuilt += table.points(k).size();
         out.single += firstOnTheTable ? kSetUp : kSetUpNext;
-        out.opened += kOpenPin * double(all);
+        out.opened += kOpenPin * double(ofQuilt);
     }
     if (block.pass > 0 && is(shift)) {
         out.shift = shiftSeconds(p, two);
@@ -115,12 +121,22 @@ PassWork passWork(const Given& given, const QuiltTable& table, const Block& bloc
     const auto zones = [&](TaskKind kind) {
         if (const double n = pointsOf(kind); n > 0) {
             out.zones += secondsAPoint(kind) * n;
-            out.steppingUp =
-                left && !fullZones(left->crew, table.way()) ? 0 : leastSteppingUp(kind);
+            const double steppingUp =
+                left && !fullZones(left->crew, wayWith(kind)) ? 0 : leastSteppingUp(kind);
+            out.steppingUp = out.calls == 0 ? steppingUp : std::min(out.steppingUp, steppingUp);
             ++out.calls;
         }
     };
-    for (const WayStep& step : table.way().steps) {
+    std::vector<const Way*> ways;
+    if (left)
+        for (const OwnedZone& z : left->crew.zones)
+            addWay(ways, given.session.jobs[static_cast<std::size_t>(block.job)], z.zone);
+    else
+        for (const Way* way : {basted.instead, basted.way})
+            if (way != nullptr)
+                ways.push_back(way);
+    for (const WayStep* one : stepsOf(ways)) {
+        const WayStep& step = *one;
         if (table.points(block.pass).empty() || (!step.ofZones() && !is(step.kind)))
             continue;
         switch (step.by) {

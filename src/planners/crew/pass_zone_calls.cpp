@@ -60,9 +60,9 @@ void PassSteps::zoneCall(TaskKind kind) {
 void PassSteps::zoneCall(TaskKind kind, const PassCrew& crew, const Pass& pass, bool fromBack) {
     std::vector<ZoneJob> work;
     for (const OwnedZone& z : crew.zones)
-        if (!z.zone.points.empty() && z.reached &&
+        if (!z.zone.points.empty() && z.reached && &wayOf(job(), z.zone) == &wayWith(kind) &&
             !given_.situation.setAside.contains({start_.job, z.zone.id}) &&
-            !isZoneWorkDone(given_.situation, table_.way(), start_.job, z.zone, kind, fromBack))
+            !isZoneWorkDone(given_.situation, job(), start_.job, z.zone, kind, fromBack))
             work.push_back({&z, taskId(start_.job, pass.number, z.zone.id, kind, fromBack)});
     // Back the way they came.
     if (kind == TaskKind::closePins || kind == TaskKind::dotUpper)

@@ -47,20 +47,21 @@ std::vector<std::vector<PlacedPoint>> pointsByPass(const QuiltPlan& quilt,
 }
 
 QuiltTable::QuiltTable(const Session& session, int job, const QuiltPlan& quilt,
-                       std::vector<std::vector<PlacedPoint>> points, const std::vector<Hand>& hands,
-                       std::stop_token stop)
+                       std::vector<std::vector<PlacedPoint>> points, std::vector<BastedPass> basted,
+                       const std::vector<Hand>& hands, std::stop_token stop)
     : quilt_{quilt}
     , hands_{hands}
     , stop_{std::move(stop)}
-    , way_{wayOf(session.jobs[static_cast<std::size_t>(job)])}
-    , spacing_{session.jobs[static_cast<std::size_t>(job)].basting.spacing}
-    , points_{std::move(points)} {
+    , job_{session.jobs[static_cast<std::size_t>(job)]}
+    , points_{std::move(points)}
+    , basted_{std::move(basted)} {
     for (const Hand& h : hands_)
         helpers_.push_back(&h.helper);
     bool any = false;
     for (std::size_t k = 0; k < quilt.passes.size(); ++k) {
         const Pass& p = quilt.passes[k];
-        grounds_.push_back(groundOf(p, points_[k], spacing_, rows(), !quilt.surface.floor, way_));
+        grounds_.push_back(groundOf(p, points_[k], job_.basting.spacing, rows(),
+                                    !quilt.surface.floor, *basted_[k].way));
         sides_.width = p.table.width();
         sides_.length = p.table.length();
         for (const PlacedPoint& q : points_[k]) {
@@ -322,6 +323,7 @@ PassCrew QuiltTable::crewOf(const std::vector<Home>& homes, std::size_t pass, co
         if (best->conflicts == 0)
             break;
     }
+    sayHowBasted(pass, best->zones);
     return std::move(*best);
 }
 
@@ -346,8 +348,8 @@ PassCrew QuiltTable::shareRest(std::size_t pass, const std::vector<int>& people,
         return {};
     Pass rest = quilt_.passes[pass];
     rest.fresh = std::move(area);
-    const Ground ground =
-        groundOf(rest, std::move(points), spacing_, rows(), !quilt_.surface.floor, way_);
+    const Ground ground = groundOf(rest, std::move(points), job_.basting.spacing, rows(),
+                                   !quilt_.surface.floor, *basted_[pass].way);
     return crewOf(homes, pass, ground, letters, turns);
 }
 

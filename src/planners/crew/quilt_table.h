@@ -2,8 +2,7 @@
 
 #include "planners/crew/hands.h"
 #include "planners/crew/homes.h"
-#include "planners/crew/pass_zones.h"
-#include "ways/way.h"
+#include "planners/crew/stand_ins.h"
 
 #include <map>
 #include <set>
@@ -32,14 +31,18 @@ using Letters = std::map<std::string, std::string>;
 /// it has worked out; the same question has the same answer.
 class QuiltTable {
 public:
-    /// `points` by pass, in the order of the quilt's passes. After a stop the first way found is
-    /// taken.
+    /// `points` and how they are basted by pass, in the order of the quilt's passes. After a stop
+    /// the first way found is taken.
     QuiltTable(const Session& session, int job, const QuiltPlan& quilt,
-               std::vector<std::vector<PlacedPoint>> points, const std::vector<Hand>& hands,
-               std::stop_token stop = {});
+               std::vector<std::vector<PlacedPoint>> points, std::vector<BastedPass> basted,
+               const std::vector<Hand>& hands, std::stop_token stop = {});
 
     const std::vector<PlacedPoint>& points(std::size_t pass) const { return points_[pass]; }
-    const Way& way() const { return way_; }
+    /// How a pass is basted; as long as it is not shared that is not said of its zones.
+    const BastedPass& basted(std::size_t pass) const { return basted_[pass]; }
+    void sayHowBasted(std::size_t pass, std::vector<OwnedZone>& zones) const {
+        crew::sayHowBasted(zones, basted_[pass], job_, quilt_.layers.top);
+    }
 
     /// Shares a pass among those who may have zones; who is better left without them is.
     /// `letters` gets a letter for whoever has none. `standing` says where people stood before, on
@@ -91,9 +94,9 @@ private:
     const std::vector<Hand>& hands_;
     std::stop_token stop_;
     std::vector<const Helper*> helpers_;
-    const Way& way_;
-    Length spacing_;
+    const Job& job_;
     std::vector<std::vector<PlacedPoint>> points_;
+    std::vector<BastedPass> basted_;
     std::vector<Ground> grounds_;
     TableSides sides_;
     std::map<int, Length> stood_;

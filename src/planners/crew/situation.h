@@ -28,6 +28,8 @@ struct Situation {
     /// When they were; `now` unless something is finished first that is planned already.
     std::optional<Seconds> presentAt{};
     Seconds lastRest{}; ///< when the last break ended
+    /// In the box now; nothing: as many as the session says.
+    std::optional<std::int64_t> pins{};
 };
 
 } // namespace bastewright

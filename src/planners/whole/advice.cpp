@@ -1,7 +1,7 @@
 #include "job/job_json.h"
 #include "planners/bring/bring.h"
+#include "planners/crew/dot_zones.h"
 #include "planners/rolls/rolls.h"
-#include "planners/whole/dot_zones.h"
 #include "planners/whole/pins.h"
 #include "planners/whole/quilt.h"
 #include "ways/supplies.h"
@@ -21,7 +21,9 @@ Sentence dotsInstead(const Session& session, std::vector<QuiltPlan>& quilts, std
         if (!way.fromBox || !way.instead || !wayOf(*way.instead).against(job, session).empty())
             continue;
         auto& zones = quilts[i].dotZones;
-        zones = zonesForDots(quilts[i].zones, quilts[i].layers.top, missing);
+        std::vector<Zone> pinned = quilts[i].zones;
+        std::erase_if(pinned, [&](const Zone& z) { return &wayOf(job, z) != &way; });
+        zones = zonesForDots(pinned, quilts[i].layers.top, missing);
         if (!zones.empty())
             return quilts.size() > 1 && !job.name.empty()
                        ? core::says("%1 of %2", zoneList(zones), job.name)
@@ -147,24 +149,27 @@ Findings adviceOnClips(const Session& session, const std::vector<QuiltPlan>& qui
 Findings adviceOnPins(const Session& session, std::vector<QuiltPlan>& quilts) {
     const std::int64_t points = pinsTaken(session, quilts);
     const int have = session.setting.stash.pins;
-    if (points == 0 || have == 0 || points <= have)
+    if (have == 0) // nobody has said how many there are
         return {};
+    Findings out = adviceOnStandIns(session, quilts, have, [](int, const Zone&) { return true; });
+    if (points <= have)
+        return out;
     const std::int64_t missing = points - have;
     const std::int64_t buy = withSpare(points) - have;
     const Sentence spacing = widerSpacing(session, points, have);
     const Sentence zones = dotsInstead(session, quilts, missing);
-    return {{Finding::Kind::pinsShort,
-             Finding::Level::warn,
-             "/stash/pins",
-             core::says("The plan takes %1 pins and there are %2.", points, have),
-             zones.empty()
-                 ? core::says("Bring %1 more, better %2 so that some are spare. %3", missing, buy,
-                              spacing)
-                 : core::says("Bring %1 more, better %2 so that some are spare. Or use fuse "
-                              "dots in the zones %4. %3",
-                              missing, buy, spacing, zones),
-             {},
-             {static_cast<int>(missing)}}};
+    out.push_back({Finding::Kind::pinsShort,
+                   Finding::Level::warn,
+                   "/stash/pins",
+                   core::says("The plan takes %1 pins and there are %2.", points, have),
+                   zones.empty() ? core::says("Bring %1 more, better %2 so that some are spare. %3",
+                                              missing, buy, spacing)
+                                 : core::says("Bring %1 more, better %2 so that some are spare. Or "
+                                              "use fuse dots in the zones %4. %3",
+                                              missing, buy, spacing, zones),
+                   {},
+                   {static_cast<int>(missing)}});
+    return out;
 }
 
 } // namespace bastewright

@@ -168,6 +168,7 @@ private:
         const std::int64_t taken = pinsTaken(session_, plan_.quilts);
         if (have <= 0 || taken <= have)
             return;
+        standIns();
         const Length wider = spacingFor(job_.basting.spacing, taken, have);
         const bool allowed = !job_.quilting.gapLimit || wider <= *job_.quilting.gapLimit;
         if (allowed && wider <= Length::inches(12))
@@ -176,6 +177,38 @@ private:
                     if (wayOf(each).fromBox)
                         each.basting.spacing = std::max(each.basting.spacing, wider);
             }));
+    }
+
+    /// Lets dots stand in, with an iron where there is none, in all quilts that may have them;
+    /// where the pins do for the others.
+    void standIns() {
+        const auto edit = [](Session& s) {
+            for (Job& j : s.jobs) {
+                const Basting before = j.basting;
+                const int irons = s.setting.room.irons;
+                if (const auto& instead = wayOf(j).instead) {
+                    j.basting.whereShort = *instead;
+                    s.setting.room.irons = std::max(irons, wayOf(*instead).irons ? 1 : 0);
+                }
+                if (standInOf(j, s) == nullptr) {
+                    j.basting = before;
+                    s.setting.room.irons = irons;
+                }
+            }
+        };
+        Session then = session_;
+        edit(then);
+        std::int64_t others = 0;
+        for (std::size_t q = 0; q < plan_.quilts.size(); ++q)
+            if (wayOf(then.jobs[q]).fromBox && standInOf(then.jobs[q], then) == nullptr)
+                for (const Zone& z : plan_.quilts[q].zones)
+                    others += std::ssize(z.points);
+        if (others > session_.setting.stash.pins)
+            return;
+        offer({then.setting.room.irons > session_.setting.room.irons
+                   ? core::says("Use fuse dots where they run short, with an iron")
+                   : core::says("Use fuse dots where they run short"),
+               edit});
     }
 
     void clips() {
@@ -248,7 +281,10 @@ std::optional<Remedy> remedyOf(Help::Kind kind, const Session& session) {
             return {};
         return pulledOffTheWalls();
     case Help::Kind::iron:
-        if (!anyJob([](const Job& j) { return wayOf(j).irons; }))
+        if (!anyJob([&](const Job& j) {
+                const Way* instead = standInOf(j, session);
+                return wayOf(j).irons || (instead != nullptr && instead->irons);
+            }))
             return {};
         return oneMoreIron();
     case Help::Kind::hourLonger:

@@ -55,6 +55,14 @@ public:
     const Zone* zone(int job, std::string_view id) const;
     /// How the quilt is basted, by its tasks; without any, the first way there is.
     const Way& way(int job) const { return *quilts_[static_cast<std::size_t>(job)].way; }
+    /// How one of its zones is.
+    const Way& way(int job, const Zone& zone) const {
+        return zone.with ? wayOf(*zone.with) : way(job);
+    }
+    const Way& way(int job, std::string_view zone) const {
+        const Zone* at = this->zone(job, zone);
+        return at ? way(job, *at) : way(job);
+    }
     int quilts() const { return static_cast<int>(quilts_.size()); }
     int lastPass(int job) const;
     /// True for what comes after the quilt was turned over to be pressed from the back.

@@ -21,6 +21,14 @@ LiveState asSeenBy(const Plan& plan, LiveState state);
 std::map<std::pair<int, std::string>, int> begunZones(const Session& session, const Plan& plan,
                                                       const LiveState& state);
 
+/// Nothing of the zone is done, and it is not left out.
+bool waits(const LiveState& state, const std::pair<int, std::string>& zone);
+
+/// Pins in the box for what is left (`Situation::pins`); nothing where nobody has said how many
+/// there are.
+std::optional<std::int64_t> pinsForRest(const Session& session, const Plan& plan,
+                                        const LiveState& state);
+
 /// Something of the pass is done: it lies on the table. What is left out is not done.
 bool isStepped(const Plan& plan, const LiveState& state, int job, int pass);
 

@@ -31,7 +31,7 @@ std::vector<ZoneCard> zoneCards(const SheetContext& c, std::size_t quilt) {
             if (const Zone* zone = findZone(q, id))
                 cards.push_back(
                     {zoneWord(id), placers(c, quilt, *zone),
-                     pointCount(int(zone->points.size()), c.with(quilt)),
+                     pointCounts(c.job(quilt), std::vector{zone}),
                      c.severalQuilts()
                          ? Text::tr("%1, pass %2").arg(c.quiltName(quilt)).arg(pass.number)
                          : Text::tr("Pass %1").arg(pass.number)});

@@ -1,6 +1,6 @@
+#include "plan/find.h"
 #include "sheets/columns.h"
 #include "sheets/pages/pages.h"
-#include "sheets/task_words.h"
 #include "sheets/words.h"
 #include "ways/way.h"
 
@@ -8,17 +8,25 @@ namespace bastewright::sheets {
 
 Flow countsPage(const SheetContext& c, std::size_t quilt) {
     const QuiltPlan& q = c.plan.quilts[quilt];
-    if (q.zones.empty() || !wayOf(c.with(quilt)).fromBox)
-        return {}; // nothing comes back
+    const Job& job = c.job(quilt);
     std::vector<std::vector<Cell>> rows;
     int total = 0;
     for (const auto& pass : q.passes) {
-        const int n = pointsIn(q, pass.number);
+        int n = 0;
+        std::vector<std::string> zones;
+        for (const std::string& id : pass.zones)
+            if (const Zone* zone = findZone(q, id); zone && wayOf(job, *zone).fromBox) {
+                n += int(zone->points.size());
+                zones.push_back(id);
+            }
+        if (n == 0)
+            continue;
         total += n;
-        rows.push_back({Cell{Text::tr("Pass %1").arg(pass.number), true},
-                        Cell{zoneList(pass.zones)}, Cell{QString::number(n)}, Cell::write(),
-                        Cell::write()});
+        rows.push_back({Cell{Text::tr("Pass %1").arg(pass.number), true}, Cell{zoneList(zones)},
+                        Cell{QString::number(n)}, Cell::write(), Cell::write()});
     }
+    if (rows.empty())
+        return {}; // nothing comes back
     rows.push_back({Cell{Text::tr("All"), true}, Cell{}, Cell{QString::number(total), true},
                     Cell::write(), Cell::write()});
     Flow flow{title(Text::tr("Pins into the quilt, pins back"),

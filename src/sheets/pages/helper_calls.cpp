@@ -207,7 +207,7 @@ private:
                 : (people.isEmpty() ? Text::tr("Clamps off; it is rolled up.")
                                     : Text::tr("Clamps off. Rolling up: %1.").arg(people));
         const bool counts = std::ranges::any_of(
-            parts_, [&](const Part& p) { return p.points > 0 && wayOf(c_.with(p.quilt)).fromBox; });
+            parts_, [&](const Part& p) { return c_.pinsOf(who_.name, p.quilt, *p.pass) > 0; });
         std::vector<Span> out{{Text::tr("After the last Check:") + QChar::Space, true}, {words}};
         if (counts)
             out.push_back({QChar::Space + Text::tr("Left-over pins back into the box.")});
@@ -277,23 +277,55 @@ std::optional<UsualHolds> usualHolds(const std::vector<Part>& parts) {
     return {};
 }
 
+namespace {
+
+/// The calls of all passes, each once, as they come; what a later pass has beside those before it
+/// stands before what comes next in it.
+std::vector<Call> callsInOrder(const SheetContext& c, const std::vector<Part>& parts) {
+    std::vector<Call> out;
+    for (const Part& part : parts) {
+        const auto calls = callsOf(c.ways(part.quilt, part.pass->number));
+        auto next = out.end();
+        for (auto call = calls.rbegin(); call != calls.rend(); ++call) {
+            const auto known = std::ranges::find(out, *call);
+            next = known != out.end() ? known : out.insert(next, *call);
+        }
+    }
+    return out;
+}
+
+/// Where a quilt is not basted alike in all its passes: in which passes of somebody's there is such
+/// a call; empty where it is in all of them.
+QString someOf(const SheetContext& c, const std::vector<Part>& parts, Call call) {
+    std::vector<int> passes;
+    bool all = true;
+    for (const Part& part : parts) {
+        const auto calls = callsOf(c.ways(part.quilt, part.pass->number));
+        const bool has = std::ranges::count(calls, call) > 0;
+        all = all && (has || !c.isMixed(part.quilt));
+        if (has)
+            passes.push_back(part.pass->number);
+    }
+    if (all || c.severalQuilts())
+        return {};
+    return passes.size() == 1 ? Text::tr("Pass %1:").arg(passes.front())
+                              : Text::tr("Passes %1:").arg(numbers(passes));
+}
+
+} // namespace
+
 std::vector<OwnCall> ownCalls(const SheetContext& c, const Helper& who,
                               const std::vector<Part>& parts) {
-    std::set<Basting::With> ways;
-    for (const Part& part : parts)
-        ways.insert(c.with(part.quilt));
-    std::vector<Call> order;
-    for (const Basting::With with : ways)
-        for (const Call call : wayOf(with).calls)
-            if (std::ranges::count(order, call) == 0)
-                order.push_back(call);
-    std::ranges::sort(order);
+    const std::vector<Call> order = callsInOrder(c, parts);
     const Calls calls{c, who, parts};
     const bool moves = std::ranges::any_of(parts, [](const Part& p) { return p.pass->number > 1; });
     std::vector<OwnCall> out;
     for (const Call call : order)
         if (call != Call::move || moves)
             out.push_back({call, calls.at(call)});
+    for (OwnCall& own : out)
+        if (const QString where = someOf(c, parts, own.call); !where.isEmpty())
+            own.words.insert(own.words.begin(), {where + QChar::Space, true});
     if (std::ranges::any_of(
             parts, [&](const Part& p) { return p.pass == &c.plan.quilts[p.quilt].passes.back(); }))
         out.push_back({Call::rollUp, calls.at(Call::rollUp)});

@@ -73,15 +73,23 @@ std::vector<Span> findPlace(const SheetContext& c, const Helper& who,
 std::vector<Span> firstThing(const SheetContext& c, const std::vector<Part>& parts) {
     if (parts.empty())
         return {};
+    std::vector<Span> out;
     for (const Way& way : allWays()) {
         int points = 0;
         for (const Part& part : parts)
-            if (&wayOf(c.with(part.quilt)) == &way)
-                points += part.points;
-        if (points > 0)
-            return {{Text::tr("First:") + QChar::Space, true},
-                    {language::said(way.words.ready(pointCount(points, way.with).toStdString()))}};
+            for (const Zone* zone : part.zones)
+                if (&wayOf(c.job(part.quilt), *zone) == &way)
+                    points += int(zone->points.size());
+        if (points == 0 || (!out.empty() && !c.isMixed(parts.front().quilt)))
+            continue;
+        out.push_back({out.empty() ? Text::tr("First:") + QChar::Space
+                                   : QChar::Space + Text::tr("Then:") + QChar::Space,
+                       true});
+        out.push_back(
+            {language::said(way.words.ready(pointCount(points, way.with).toStdString()))});
     }
+    if (!out.empty())
+        return out;
     return {{Text::tr("First:") + QChar::Space, true},
             {Text::tr("see that the table stands firm and every leg is locked.")}};
 }
@@ -240,7 +248,7 @@ Block lineBlock(const QString& time, const std::vector<Span>& words, double widt
 Block passLine(const SheetContext& c, const Part& part, bool sayHolds,
                const HelperSetting& setting) {
     constexpr double kBox = 15;
-    const QString pins = part.points > 0 ? pointCount(part.points, c.with(part.quilt)) : QString{};
+    const QString pins = part.points > 0 ? pointCounts(c.job(part.quilt), part.zones) : QString{};
     const double countWidth = std::max(64.0, textWidth(pins, kText) + 1);
     const QuiltPlan& quilt = c.plan.quilts[part.quilt];
     const Side bottom = sideOf(part);
@@ -313,7 +321,9 @@ Flow passList(const SheetContext& c, const Helper& who, const std::vector<Part>&
         after(*who.until) <= std::max(c.plan.range.late, c.plan.finish) + std::chrono::hours{1})
         add(after(*who.until), 3,
             {{language::said(
-                wayOf(c.with(parts.empty() ? 0 : parts.back().quilt)).words.leaving)}});
+                (parts.empty() ? c.ways(0) : c.ways(parts.back().quilt, parts.back().pass->number))
+                    .back()
+                    ->words.leaving)}});
     std::ranges::stable_sort(all, {}, [](const auto& one) { return one.first; });
     Flow out;
     for (auto& [when, block] : all)

@@ -17,11 +17,11 @@ namespace bastewright::sheets {
 namespace {
 
 /// Width of the column of times and numbers: beside a pass's number stand two words.
-double timeColumn(Basting::With with) {
+double timeColumn(const SheetContext& c, std::size_t q) {
     constexpr double kLeastWidth = 62, kNumber = 24;
-    double words = 0;
-    for (const QString& text : {Text::tr("pass"), pointCount(200, with)})
-        words = std::max(words, textWidth(text, quiet(type::kHead)));
+    double words = textWidth(Text::tr("pass"), quiet(type::kHead));
+    for (const Way* way : c.ways(q))
+        words = std::max(words, textWidth(pointCount(200, way->with), quiet(type::kHead)));
     return std::max(kLeastWidth, kNumber + words);
 }
 
@@ -81,7 +81,7 @@ Block passRow(const SheetContext& c, std::size_t q, const Pass& pass, double wid
     const QuiltPlan& quilt = c.plan.quilts[q];
     const double shape = thumbShape(quilt, Side::foot);
     const double thumb = std::clamp((setting.thumb - 15) * shape + 24, 44.0, 96.0);
-    const double timeWidth = timeColumn(c.with(q));
+    const double timeWidth = timeColumn(c, q);
     const double textAt = timeWidth + 2 + thumb + 8, room = width - textAt;
     const auto times = passTimes(c.plan, q, pass.number);
     const auto when =
@@ -90,7 +90,7 @@ Block passRow(const SheetContext& c, std::size_t q, const Pass& pass, double wid
     const auto unit = set(pass.pulled ? Text::tr("pull across") : Text::tr("pass"), timeWidth,
                           quiet(type::kHead));
     const auto count =
-        set(pointCount(pointsIn(quilt, pass.number), c.with(q)), timeWidth, quiet(type::kHead));
+        set(pointCounts(c.job(q), quilt, pass.number), timeWidth - 24, quiet(type::kHead));
     const auto move = set(std::vector<Span>{{moveWords(c, q, pass), true}}, room,
                           closeText(setting.close ? setting.text : setting.text + 1));
     const auto words = set(passWords(c, q, pass), room, closeText(setting.text));
@@ -150,7 +150,7 @@ std::vector<Block> afternoon(const SheetContext& c, std::size_t q, double width,
     const auto add = [&](Seconds at, int order, const std::vector<Span>& words) {
         all.push_back(
             {at, order,
-             timeLine(clock(c.start(), at), words, width, timeColumn(c.with(q)), setting.text)});
+             timeLine(clock(c.start(), at), words, width, timeColumn(c, q), setting.text)});
     };
     Seconds first = c.plan.finish, last{};
     for (const auto& t : c.plan.tasks)
@@ -171,10 +171,18 @@ std::vector<Block> afternoon(const SheetContext& c, std::size_t q, double width,
     for (const PlannedBreak& b : c.plan.breaks) {
         if (b.start < first || b.start > last)
             continue;
-        const QString whose = b.people.empty() ? language::said(wayOf(c.job(q)).words.atBreaks)
-                                               : Text::tr("%1 alone.").arg(names(b.people));
+        std::optional<int> pass; // that is broken off, or was the last before
+        for (const Pass& p : quilt.passes)
+            if (const auto times = passTimes(c.plan, q, p.number); times && times->start < b.start)
+                pass = p.number;
+        QStringList whose;
+        for (const Way* way : c.ways(q, pass))
+            whose << language::said(way->words.atBreaks);
+        if (!b.people.empty())
+            whose = {Text::tr("%1 alone.").arg(names(b.people))};
         add(b.start, 1,
-            {{Text::tr("Break, %1.").arg(span(b.end - b.start)) + QChar::Space, true}, {whose}});
+            {{Text::tr("Break, %1.").arg(span(b.end - b.start)) + QChar::Space, true},
+             {whose.join(QChar::Space)}});
     }
     for (const auto& h : c.session.setting.helpers) {
         if (std::ranges::none_of(c.plan.tasks, [&](const Task& t) {

@@ -2,6 +2,7 @@
 #include "sheets/calls.h"
 #include "sheets/columns.h"
 #include "sheets/ink.h"
+#include "sheets/pages/helper_calls.h"
 #include "sheets/pages/lead_afternoon.h"
 #include "sheets/pages/lead_words.h"
 #include "sheets/parts.h"
@@ -88,20 +89,52 @@ Block leadHead(const SheetContext& c, std::size_t q) {
             .bookmark = c.quiltName(q)};
 }
 
-SetText callsTitle(const SheetContext& c, std::size_t calls) {
-    return set(Text::tr("%1 calls a pass. Nobody goes on before the next.").arg(calls), c.width,
-               serif(type::kCheck));
+/// Passes that go by the same calls.
+struct CallsOfPasses {
+    std::vector<Call> calls;
+    std::vector<const Way*> ways;
+    std::vector<int> passes; ///< empty: all
+};
+
+/// As the passes come; of a quilt that is basted in one way it is one.
+std::vector<CallsOfPasses> callsByPasses(const SheetContext& c, std::size_t q) {
+    std::vector<CallsOfPasses> out;
+    for (const Pass& pass : c.plan.quilts[q].passes) {
+        const auto ways = c.ways(q, pass.number);
+        auto same = std::ranges::find(out, ways, &CallsOfPasses::ways);
+        if (same == out.end()) {
+            out.push_back({callsOf(ways), ways, {}});
+            same = out.end() - 1;
+        }
+        same->passes.push_back(pass.number);
+    }
+    if (out.size() == 1)
+        out.front().passes.clear();
+    return out;
+}
+
+SetText callsTitle(const SheetContext& c, const CallsOfPasses& of) {
+    const auto n = of.calls.size();
+    const QString words =
+        of.passes.empty() ? Text::tr("%1 calls a pass. Nobody goes on before the next.").arg(n)
+        : of.passes.size() == 1
+            ? Text::tr("Pass %1: %2 calls. Nobody goes on before the next.")
+                  .arg(of.passes.front())
+                  .arg(n)
+            : Text::tr("Passes %1: %2 calls each. Nobody goes on before the next.")
+                  .arg(numbers(of.passes))
+                  .arg(n);
+    return set(words, c.width, serif(type::kCheck));
 }
 
 /// The calls from left to right, each with its sign above its words.
-Block callStrip(const SheetContext& c, std::size_t q) {
+Block callStrip(const SheetContext& c, const CallsOfPasses& of) {
     struct Column {
         Sign sign;
         SetText name, words;
     };
     constexpr double kSign = 24, kApart = 7;
-    const auto with = c.with(q);
-    const auto& all = wayOf(with).calls;
+    const auto& all = of.calls;
     const double each = (c.width - kApart * double(all.size() - 1)) / double(all.size());
     auto columns = std::make_shared<std::vector<Column>>();
     QStringList said;
@@ -112,11 +145,11 @@ Block callStrip(const SheetContext& c, std::size_t q) {
     double names = 0, words = 0;
     for (const Call call : all) {
         columns->push_back({signOf(call), set(callName(call), each, name),
-                            set(callForLead(call, with), each, closeText(type::kLeast))});
+                            set(callForLead(call, of.ways), each, closeText(type::kLeast))});
         names = std::max(names, columns->back().name->height());
         words = std::max(words, columns->back().words->height());
     }
-    const auto title = callsTitle(c, all.size());
+    const auto title = callsTitle(c, of);
     const double top = title->height() + 6;
     return {.height = top + kSign + 3 + names + words + 7,
             .before = 7,
@@ -139,21 +172,21 @@ Block callStrip(const SheetContext& c, std::size_t q) {
 
 /// The same one after another in lines, where there is less room: sign, name and words of a call
 /// stay together.
-Block callLines(const SheetContext& c, std::size_t q) {
+Block callLines(const SheetContext& c, const CallsOfPasses& of) {
     struct Item {
         Sign sign;
         SetText words;
         QPointF at;
     };
     constexpr double kSign = 12, kBeside = 3, kApart = 10, kBetween = 2;
-    const auto with = c.with(q);
-    const auto& all = wayOf(with).calls;
-    const auto title = callsTitle(c, all.size());
+    const auto& all = of.calls;
+    const auto title = callsTitle(c, of);
     auto items = std::make_shared<std::vector<Item>>();
     double x = 0, y = title->height() + 4, line = 0;
     for (const Call call : all) {
-        const auto words = set({{callName(call) + QChar::Space, true}, {callForLead(call, with)}},
-                               c.width - kSign - kBeside, closeText(type::kLeast));
+        const auto words =
+            set({{callName(call) + QChar::Space, true}, {callForLead(call, of.ways)}},
+                c.width - kSign - kBeside, closeText(type::kLeast));
         const double width = kSign + kBeside + words->naturalWidth();
         if (x > 0 && x + width > c.width) {
             x = 0;
@@ -303,7 +336,9 @@ Flow leadFlow(const SheetContext& c, std::size_t q, const LeadSetting& setting) 
     Flow flow{leadHead(c, q)};
     if (q == 0)
         flow += checkFirst(c);
-    flow.push_back(setting.close ? callLines(c, q) : callStrip(c, q));
+    const auto calls = callsByPasses(c, q);
+    for (const CallsOfPasses& of : calls)
+        flow.push_back(setting.close || calls.size() > 1 ? callLines(c, of) : callStrip(c, of));
     const Rect& table = quilt.passes.front().table;
     const double shape = table.width().in() / std::max(table.length().in(), 1e-6);
     const Block foot = careBlock(c);
@@ -343,7 +378,7 @@ PlacePicture SheetContext::places(std::size_t quilt, const Pass& pass) const {
     PlacePicture show;
     show.quilt = &plan.quilts[quilt];
     show.pass = &pass;
-    show.shape = wayOf(with(quilt)).point.shape;
+    show.shape = wayOf(job(quilt)).point.shape;
     show.photo = photo(quilt);
     for (auto& s : standing(plan, quilt, pass)) {
         AtTable who;

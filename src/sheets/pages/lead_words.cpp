@@ -81,20 +81,13 @@ QString hangWords(const Pass& pass, const std::vector<Stretch>& standing, Unit u
     return out.join(Text::tr(", "));
 }
 
-int pinsOf(const QuiltPlan& quilt) {
-    int n = 0;
-    for (const Zone& z : quilt.zones)
-        n += int(z.points.size());
-    return n;
-}
-
 /// Everybody who pins, with all their pins: "A 117, B 130".
 QString bowls(const SheetContext& c, std::size_t q) {
     QStringList out;
     for (const auto& h : c.session.setting.helpers) {
         int n = 0;
         for (const auto& pass : c.plan.quilts[q].passes)
-            n += c.pointsOf(h.name, q, pass);
+            n += c.pinsOf(h.name, q, pass);
         if (n > 0)
             out << c.mark(h.name, q) + QChar{0x00A0} + QString::number(n);
     }
@@ -117,7 +110,7 @@ QString names(const std::vector<std::string>& people) {
 QString howMany(const SheetContext& c, std::size_t quilt) {
     const QuiltPlan& q = c.plan.quilts[quilt];
     const auto passes = std::ranges::count(q.passes, false, &Pass::pulled);
-    const QString count = pointCount(pinsOf(q), c.with(quilt));
+    const QString count = pointCounts(c.job(quilt), q);
     const QString rounds = passes == 1 ? Text::tr("1 pass") : Text::tr("%1 passes").arg(passes);
     return q.rows ? Text::tr("%1 in %2 rows, %3.").arg(count).arg(q.rows->lines.size()).arg(rounds)
                   : Text::tr("%1, %2.").arg(count, rounds);
@@ -197,12 +190,10 @@ std::vector<Span> setUpWords(const SheetContext& c, std::size_t quilt) {
     if (q.rows)
         words << Text::tr("The ribbon with the rows along the edge.");
     out.push_back({words.join(QChar::Space)});
-    if (wayOf(c.with(quilt)).fromBox)
-        if (const QString all = bowls(c, quilt); !all.isEmpty()) {
-            out.push_back(
-                {QChar::Space + Text::tr("Open the pins into bowls:") + QChar::Space, true});
-            out.push_back({all + QLatin1Char('.')});
-        }
+    if (const QString all = bowls(c, quilt); !all.isEmpty()) {
+        out.push_back({QChar::Space + Text::tr("Open the pins into bowls:") + QChar::Space, true});
+        out.push_back({all + QLatin1Char('.')});
+    }
     return out;
 }
 
@@ -232,13 +223,14 @@ std::vector<Span> rollUpWords(const SheetContext& c, std::size_t quilt) {
         rolls << Text::tr("%1 alike").arg(sideName(all[1].side));
     if (!rolls.isEmpty())
         out.push_back({Text::tr("%1.").arg(rolls.join(Text::tr("; ")))});
-    const int in = pinsOf(q);
-    const Way& way = wayOf(c.with(quilt));
-    if (way.words.rolledUp)
-        out.push_back({QChar::Space + language::said(way.words.rolledUp(in))});
-    else
-        out.push_back({QChar::Space + Text::tr("%1 stay in; the others go back into the box.")
-                                          .arg(pointCount(in, c.with(quilt)))});
+    for (const Way* way : c.ways(quilt)) {
+        const auto in = pointsOf(c.job(quilt), q.zones, *way);
+        if (way->words.rolledUp)
+            out.push_back({QChar::Space + language::said(way->words.rolledUp(in))});
+        else
+            out.push_back({QChar::Space + Text::tr("%1 stay in; the others go back into the box.")
+                                              .arg(pointCount(int(in), way->with))});
+    }
     return out;
 }
 
@@ -246,9 +238,7 @@ std::vector<Span> careWords(const SheetContext& c) {
     const auto careOf = [&](bool fromBox) {
         QStringList out;
         for (const Way& way : allWays())
-            if (way.fromBox == fromBox && std::ranges::any_of(c.session.jobs, [&](const Job& j) {
-                    return &wayOf(j) == &way;
-                }))
+            if (way.fromBox == fromBox && c.isAny(way))
                 out << language::said(way.words.care);
         return out;
     };

@@ -53,6 +53,29 @@ QString SheetContext::mark(const std::string& person, std::size_t quilt) const {
     return place.empty() ? crew.letter(person) : QString::fromStdString(place);
 }
 
+bool SheetContext::isAny(const Way& way) const {
+    for (std::size_t q = 0; q < plan.quilts.size(); ++q)
+        if (std::ranges::count(ways(q), &way) > 0)
+            return true;
+    return false;
+}
+
+bool SheetContext::isMixed(std::size_t quilt) const {
+    return std::ranges::any_of(plan.quilts[quilt].zones,
+                               [](const Zone& z) { return z.with.has_value(); });
+}
+
+int SheetContext::pinsOf(const std::string& person, std::size_t quilt, const Pass& pass) const {
+    int n = 0;
+    if (const auto own = parts.find(person); own != parts.end())
+        for (const Part& part : own->second)
+            for (const Zone* zone : part.zones)
+                if (part.quilt == quilt && part.pass->number == pass.number &&
+                    wayOf(job(quilt), *zone).fromBox)
+                    n += int(zone->points.size());
+    return n;
+}
+
 int SheetContext::pointsOf(const std::string& person, std::size_t quilt, const Pass& pass) const {
     const auto own = parts.find(person);
     if (own == parts.end())

@@ -7,6 +7,7 @@
 #include "sheets/parts.h"
 #include "sheets/pictures/place_picture.h"
 #include "sheets/sheets.h"
+#include "ways/way.h"
 
 #include <QString>
 
@@ -40,7 +41,14 @@ struct SheetContext {
     ClockTime start() const { return session.setting.start; }
     /// The job of a quilt; a blank one where the plan has more quilts than the session.
     const Job& job(std::size_t quilt) const;
-    Basting::With with(std::size_t quilt) const { return job(quilt).basting.with; }
+    /// How the quilt's zones are basted, in the order of the work; those of one pass.
+    std::vector<const Way*> ways(std::size_t quilt, std::optional<int> pass = {}) const {
+        return waysOf(job(quilt), plan.quilts[quilt].zones, pass);
+    }
+    /// How any zone of all quilts is basted.
+    bool isAny(const Way& way) const;
+    /// Some of its zones are basted otherwise than the quilt is.
+    bool isMixed(std::size_t quilt) const;
     /// Name of a quilt, never empty.
     QString quiltName(std::size_t quilt) const;
     /// "Harbour Lights", or "3 quilts: …" for a session of several.
@@ -52,8 +60,9 @@ struct SheetContext {
     QString passName(std::size_t quilt, int pass) const;
     /// The letter of somebody's place at a quilt; their own mark where they have no place there.
     QString mark(const std::string& person, std::size_t quilt) const;
-    /// How many points somebody puts into a pass.
+    /// How many points somebody puts into a pass, and how many of them are pins of the box.
     int pointsOf(const std::string& person, std::size_t quilt, const Pass& pass) const;
+    int pinsOf(const std::string& person, std::size_t quilt, const Pass& pass) const;
     /// The photo of a top as it lies on paper; null where there is none.
     QImage photo(std::size_t quilt) const;
     /// Everybody at the table in a pass.

@@ -120,7 +120,7 @@ Flow shares(const SheetContext& c, std::size_t q, const Pass& pass, Setting sett
                     {Cell::tick(), Cell::people({c.mark(helper.name, q)}),
                      Cell{{{called(helper.name), true},
                            {part.rows.isEmpty() ? QString{} : Text::tr(": %1").arg(part.rows)}}},
-                     Cell{pointCount(part.points, c.with(q))}});
+                     Cell{pointCounts(c.job(q), part.zones)}});
     if (rows.empty())
         return {};
     Flow flow{heading(Text::tr("Who does what"), c.width, type::kCheck)};
@@ -148,7 +148,7 @@ public:
             below << Text::tr("table %1").arg(quilt.surface.number);
         if (const auto t = passTimes(c.plan, q, pass.number))
             below << Text::tr("%1 to %2").arg(clock(c.start(), t->start), clock(c.start(), t->end));
-        below << pointCount(pointsIn(quilt, pass.number), c.with(q))
+        below << pointCounts(c.job(q), quilt, pass.number)
               << (pass.zones.size() == 1 ? Text::tr("zone %1").arg(zoneList(pass.zones))
                                          : Text::tr("zones %1").arg(zoneList(pass.zones)));
         title_ = title(Text::tr("Pass %1 of %2").arg(pass.number).arg(quilt.passes.size()),

@@ -83,6 +83,9 @@ Flow rowsPage(const SheetContext& c, std::size_t quilt) {
     for (const Sentence& s :
          plan.rows ? rowsDetails(*plan.rows, job) : blocksDetails(*plan.blocks, job))
         say(s, type::kBody, 2);
+    for (const Finding& f : c.plan.findings)
+        if (f.kind == Finding::Kind::dotsPlanned && f.quilt == int(quilt))
+            say(core::says("%1 They lie at the same marks.", f.text), type::kBody, 2);
     if (plan.rows) {
         flow += rowsFlow(c, quilt, heightOf(flow));
         return flow;

@@ -22,8 +22,8 @@ namespace {
 /// What the numbers of pins, dots or stitches stand under.
 QString pointsHeading(const SheetContext& c) {
     const Way& first = wayOf(c.job(0));
-    const bool same =
-        std::ranges::all_of(c.session.jobs, [&](const Job& j) { return &wayOf(j) == &first; });
+    const bool same = std::ranges::none_of(
+        allWays(), [&](const Way& way) { return &way != &first && c.isAny(way); });
     return same ? language::said(first.words.heading) : Text::tr("How many");
 }
 
@@ -43,11 +43,7 @@ QString surfaceWords(const SheetContext& c, const QuiltPlan& quilt) {
 /// `close`: sizes in one row, and what the table of its passes says left out.
 Facts quiltFacts(const SheetContext& c, std::size_t q, bool close = false) {
     const QuiltPlan& quilt = c.plan.quilts[q];
-    const auto with = c.with(q);
     const Basting& basting = c.job(q).basting;
-    int points = 0;
-    for (const auto& z : quilt.zones)
-        points += int(z.points.size());
     Facts rows;
     const QString top = size(quilt.layers.top, c.unit()),
                   batting = size(quilt.layers.batting, c.unit()),
@@ -60,7 +56,7 @@ Facts quiltFacts(const SheetContext& c, std::size_t q, bool close = false) {
             {Text::tr("Top"), top}, {Text::tr("Batting"), batting}, {Text::tr("Backing"), backing}};
     rows.push_back({Text::tr("Basted with"),
                     Text::tr("%1, %2 apart, %3 zones")
-                        .arg(pointCount(points, with), length(basting.spacing, c.unit()))
+                        .arg(pointCounts(c.job(q), quilt), length(basting.spacing, c.unit()))
                         .arg(quilt.zones.size())});
     rows.push_back(
         {c.severalTables() ? Text::tr("Table %1").arg(quilt.surface.number) : Text::tr("Table"),

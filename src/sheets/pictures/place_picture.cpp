@@ -152,7 +152,8 @@ private:
         for (const AtTable& who : show_.people)
             for (const Zone* zone : who.zones)
                 for (const PlacedPoint& point : zone->points)
-                    drawPoint(p_, map_(point.at), show_.shape,
+                    drawPoint(p_, map_(point.at),
+                              zone->with ? wayOf(*zone->with).point.shape : show_.shape,
                               (point.angle == 0) == isAcross(show_.bottom), isMine(who));
     }
 

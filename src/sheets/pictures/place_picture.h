@@ -32,9 +32,9 @@ struct PlacePicture {
     std::vector<AtTable> people;
     /// Whose sheet it is: their area is gray, their holds are black; empty: nobody's.
     std::string mine{};
-    Side bottom = Side::foot; ///< this side of the quilt lies at the bottom
-    QString you{};            ///< beside one's own mark; empty: the name
-    WayPoint::Shape shape = WayPoint::Shape::pin;
+    Side bottom = Side::foot;                     ///< this side of the quilt lies at the bottom
+    QString you{};                                ///< beside one's own mark; empty: the name
+    WayPoint::Shape shape = WayPoint::Shape::pin; ///< of zones that are basted as the quilt is
     QImage photo{}; ///< of the top, as it lies quietly on paper; null: none
 };
 

@@ -131,6 +131,10 @@ QString start(Basting::Start s) {
     return {};
 }
 
+QString points(const Job& job, std::span<const Zone> zones, std::optional<int> pass) {
+    return fromCore(countsSentence(job, zones, pass));
+}
+
 QString points(const Job& job, qsizetype count) {
     return fromCore(wayOf(job).words.count(count));
 }

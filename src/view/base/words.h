@@ -9,6 +9,8 @@
 
 #include <concepts>
 #include <cstdint>
+#include <optional>
+#include <span>
 #include <string_view>
 
 /// The screen's words for the core's values, in the person's language.
@@ -57,6 +59,9 @@ QString zoneRows(const bastewright::QuiltPlan& quilt, const bastewright::Zone& z
 QString method(bastewright::Quilting::Method method);
 QString start(bastewright::Basting::Start start);
 QString points(const bastewright::Job& job, qsizetype count); ///< "612 pins", "80 dots"
+/// Of zones, of one pass or of all: "412 pins and 96 dots" where they are basted in two ways.
+QString points(const bastewright::Job& job, std::span<const bastewright::Zone> zones,
+               std::optional<int> pass = {});
 /// What to do, as a short command: "Lay the backing".
 QString task(bastewright::TaskKind kind);
 /// The same in two or three words, for somebody who knows it.

@@ -34,6 +34,18 @@ Fields ofBasting(const Session& session, int quilt) {
         out << length({"clear", with, labelOf("basting/clear")}, unit, basting(&Basting::clear));
     if (!basted.point.isPatch())
         out << length({"edge", with, labelOf("basting/edge")}, unit, basting(&Basting::edge));
+    if (basted.fromBox && basted.instead)
+        out << choice(
+            {"where_short", with, labelOf("basting/where_short")},
+            {tr("Bring more"), words::fromCore(wayOf(*basted.instead).words.name)},
+            [q](const Session& s) {
+                const Basting& of = s.jobs[q].basting;
+                return of.whereShort == of.with ? 0 : 1;
+            },
+            [q](Session& s, int i) {
+                Basting& of = s.jobs[q].basting;
+                of.whereShort = i == 0 ? of.with : *wayOf(of.with).instead;
+            });
     out << choice(
         {"start", way, labelOf("basting/start")},
         {words::start(Basting::Start::centred), words::start(Basting::Start::besideMiddle),

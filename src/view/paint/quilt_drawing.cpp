@@ -192,7 +192,7 @@ private:
                 const auto& point = zone.points[k];
                 const QPointF at = map_.map(inches(point.at));
                 const qreal angle = point.angle * std::numbers::pi / 180;
-                switch (scene_.shape) {
+                switch (zone.with ? wayOf(*zone.with).point.shape : scene_.shape) {
                 case WayPoint::Shape::pin:
                     cloth::paintPin(p_, at, length, angle, state != nullptr);
                     break;

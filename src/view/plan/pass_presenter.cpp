@@ -126,9 +126,8 @@ QString PassPresenter::steps() const {
 
 QString PassPresenter::zoneTitle() const {
     const auto* zone = zoneInHand();
-    return zone ? tr("%1 · %2").arg(
-                      words::zone(words::toCore(zone_)),
-                      words::points(*plan_->quilt().job(), qsizetype(zone->points.size())))
+    return zone ? tr("%1 · %2").arg(words::zone(words::toCore(zone_)),
+                                    words::points(*plan_->quilt().job(), std::span{zone, 1}))
                 : QString{};
 }
 

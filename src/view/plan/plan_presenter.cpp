@@ -72,10 +72,7 @@ QString PlanPresenter::pointsText() const {
     const auto* plan = quilt().plan();
     if (!plan)
         return {};
-    qsizetype n = 0;
-    for (const auto& zone : plan->zones)
-        n += qsizetype(zone.points.size());
-    return words::points(*quilt().job(), n);
+    return words::points(*quilt().job(), plan->zones);
 }
 
 QString PlanPresenter::spanText() const {

@@ -167,16 +167,10 @@ QList<QVariantList> ofPasses(const Planned& planned, std::size_t quilt) {
                 from = std::min(from, task.start);
                 until = std::max(until, task.end);
             }
-        qsizetype points = 0;
-        int zones = 0;
-        for (const auto& zone : plan.zones)
-            if (zone.pass == pass.number) {
-                points += qsizetype(zone.points.size());
-                ++zones;
-            }
+        const auto zones = int(std::ranges::count(plan.zones, pass.number, &Zone::pass));
         const bool timed = from <= until;
         out.push_back({pass.number, tr("Pass %1").arg(pass.number), zones,
-                       words::points(planned.session.jobs[quilt], points),
+                       words::points(planned.session.jobs[quilt], plan.zones, pass.number),
                        timed ? words::span(until - from) : QString{},
                        timed ? words::clock(start, from) : QString{}});
     }

@@ -83,7 +83,7 @@ Why ofPoints(const From& f) {
     const Way& way = wayOf(f.job);
     const double r = f.job.basting.spacing.in() / std::numbers::sqrt2;
     Why w{.title = words::fromCore(way.words.heading)};
-    w.value = words::points(f.job, n);
+    w.value = words::points(f.job, f.quilt.zones);
     w.plain = words::fromCore(way.words.held(core::length(Length::nearestInches(r), f.job.unit)));
     w.rule = tr("No place of the top is farther from the middle of one than on a square grid of "
                 "the spacing: the spacing divided by the root of two.");

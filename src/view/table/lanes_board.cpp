@@ -129,7 +129,7 @@ QString LanesBoard::what() const {
         out << tr("From the %1 edge.").arg(words::side(t->places.front().side));
     if (const Zone* zone = findZone(quilt, t->zone))
         out << tr("%1.").arg(
-            words::points(shown_->session.jobs[std::size_t(t->job)], int(zone->points.size())));
+            words::points(shown_->session.jobs[std::size_t(t->job)], std::span{zone, 1}));
     // Why then: the last of what it waits for.
     const Task* last = nullptr;
     for (const auto& id : t->after)

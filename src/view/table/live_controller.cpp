@@ -218,7 +218,7 @@ QString LiveController::takeBackOwn(const std::string& person, const std::string
                                : nullptr;
         const auto call = live_->turns().call(tick->job);
         if (!zone || call.pass != zone->pass || call.toRelease ||
-            callAt(tick->kind, live_->turns().way(tick->job)) != call.now)
+            callAt(tick->kind, live_->turns().way(tick->job, tick->zone)) != call.now)
             return tr("The next call has come. Tell the person at the tablet.");
         return keep({id, clock_(), happened::Undone{*it}});
     }

@@ -53,13 +53,13 @@ void StepCard::describe(const Task& task, const QuiltPlan& plan, const Job& job)
     moves_ = task.kind == TaskKind::shift;
     title_ = sheets::taskLine(task, plan, job.basting.with, unit);
     if (checksOf(task.kind).empty()) // else it is asked
-        how_ = sheets::taskCheck(task.kind, job.basting.with, unit);
+        how_ = sheets::taskCheck(task.kind, waysOf(job, plan.zones), unit);
     caution_ = words::caution(task.kind);
     const Pass* pass = findPass(plan, task.pass);
     holds_.setRows(pass ? holdsOf(task, *pass) : QList<QVariantList>{});
     if (!pass)
         return;
-    lines_ = step_words::lines(task.kind, job.basting.with, plan.surface, *pass, unit);
+    lines_ = step_words::lines(task.kind, job, plan, *pass, unit);
     if (step_words::compares(task.kind))
         sides_.setRows(step_words::sides(plan.surface, *pass, unit));
 }

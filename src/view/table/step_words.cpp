@@ -49,13 +49,14 @@ QStringList beyondLines(const Pass& pass) {
 }
 
 /// Common practice; labels and local rules come before it.
-QStringList cautions(Basting::With with) {
+QStringList cautions(const Job& job, const QuiltPlan& quilt) {
     QStringList out{
         Text::tr("Check that the legs of the tables are locked. Nobody climbs on a table."),
         Text::tr("Children and pets stay out, nobody walks barefoot."),
         Text::tr("Lift together, on one person's count, and only as much as is easy.")};
-    for (const Sentence& caution : wayOf(with).words.cautions)
-        out << words::fromCore(caution);
+    for (const Way* way : waysOf(job, quilt.zones))
+        for (const Sentence& caution : way->words.cautions)
+            out << words::fromCore(caution);
     out << Text::tr("Cutters closed when they are put down.")
         << Text::tr("Labels of products, the house's rules and a doctor's advice come first.");
     return out;
@@ -84,7 +85,7 @@ QStringList rollLines(const Pass& pass, Unit unit) {
 
 } // namespace
 
-QStringList lines(TaskKind kind, Basting::With with, const SurfacePlan& surface, const Pass& pass,
+QStringList lines(TaskKind kind, const Job& job, const QuiltPlan& quilt, const Pass& pass,
                   Unit unit) {
     QStringList out;
     const auto add = [&out](const QString& line) {
@@ -93,7 +94,7 @@ QStringList lines(TaskKind kind, Basting::With with, const SurfacePlan& surface,
     };
     const bool first = kind == TaskKind::layBacking;
     if (kind == TaskKind::setUp)
-        out += cautions(with);
+        out += cautions(job, quilt);
     if (kind == TaskKind::shift) {
         if (pass.liftPeople > 1)
             add(Text::tr("%1 people move it, about %2")
@@ -119,7 +120,7 @@ QStringList lines(TaskKind kind, Basting::With with, const SurfacePlan& surface,
         out += beyondLines(pass);
         out += rollLines(pass, unit);
     }
-    if (surface.floor && (first || kind == TaskKind::shift))
+    if (quilt.surface.floor && (first || kind == TaskKind::shift))
         add(Text::tr("On the floor: kneel on a pad, and change places often"));
     return out;
 }

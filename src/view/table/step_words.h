@@ -11,8 +11,8 @@ namespace step_words {
 
 /// What is done, in working order: rolls and clips, holds with their places along the side,
 /// direction of smoothing, who lifts; of setting up the cautions.
-QStringList lines(bastewright::TaskKind kind, bastewright::Basting::With with,
-                  const bastewright::SurfacePlan& surface, const bastewright::Pass& pass,
+QStringList lines(bastewright::TaskKind kind, const bastewright::Job& job,
+                  const bastewright::QuiltPlan& quilt, const bastewright::Pass& pass,
                   bastewright::Unit unit);
 
 /// True for steps at which the four sides are compared with the plan.

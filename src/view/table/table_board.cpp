@@ -186,8 +186,8 @@ void TableBoard::layTiles(const Turns& turns) {
         out.push_back({words::fromCore(zone.id), tile.column, tile.row, int(zone.points.size()),
                        stateName(state.state), mark < 0 ? QString{} : letters[mark], mark,
                        hands.empty() ? QString{} : words::fromCore(hands.front()),
-                       tick ? words::tick(*tick, turns.way(quilt_)) : QString{}, answer.counts(),
-                       drawing::inches(zone.area), placesOf(zone)});
+                       tick ? words::tick(*tick, turns.way(quilt_, zone.id)) : QString{},
+                       answer.counts(), drawing::inches(zone.area), placesOf(zone)});
     }
     zones_.setRows(std::move(out));
 }
@@ -251,7 +251,7 @@ void TableBoard::findCall(const Turns& turns) {
         for (const auto& what : turns.upTo(quilt_, Call::check)) {
             const auto* tick = std::get_if<happened::ZoneTick>(&what);
             const Call call =
-                tick ? callAt(tick->kind, turns.way(quilt_))
+                tick ? callAt(tick->kind, turns.way(quilt_, tick->zone))
                      : callOf(live_->live()->task(std::get<happened::Step>(what).task)->kind);
             if (std::ranges::find(listed, call) == listed.end())
                 listed.push_back(call);

@@ -100,7 +100,7 @@ StepWords pressing() {
         .idle =
             [](const Sentence& people) {
                 return people.empty() ? core::says("Wait.")
-                                      : core::says("Hands off. %1 holds the iron.", people);
+                                      : core::says("Hands off. At the iron: %1.", people);
             },
         .care = core::says("The iron is hot: up on its heel, off at breaks."),
         .command = core::says("Press the dots"),

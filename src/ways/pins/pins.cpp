@@ -174,8 +174,8 @@ Finding unclosed(const Unfinished& u) {
 std::vector<Supply> box(const Session& session, std::span<const BastedQuilt> quilts) {
     std::map<Length, std::int64_t> byLength;
     for (const BastedQuilt& q : quilts)
-        if (const std::int64_t points = pointsOf(*q.quilt); points > 0)
-            byLength[q.job->basting.pinLength] += points;
+        if (q.points > 0)
+            byLength[q.job->basting.pinLength] += q.points;
     const Unit unit = session.jobs.front().unit;
     Sentences lengths;
     for (const auto& [length, count] : byLength)

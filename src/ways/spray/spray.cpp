@@ -170,7 +170,7 @@ std::vector<Supply> cans(const Session& session, std::span<const BastedQuilt> qu
     double squareFeet = 0;
     std::set<int> tables, floors; // surfaces
     for (const BastedQuilt& q : quilts) {
-        if (pointsOf(*q.quilt) == 0)
+        if (q.points == 0)
             continue;
         squareFeet += areaSquareInches(topRect(q.job->top)) / 144;
         floors.insert(q.quilt->surface.number);

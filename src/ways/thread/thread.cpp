@@ -148,7 +148,7 @@ std::vector<Supply> spools(const Session& session, std::span<const BastedQuilt> 
     const Unit unit = session.jobs.front().unit;
     Length sewn;
     for (const BastedQuilt& q : quilts)
-        sewn += pointsOf(*q.quilt) * fromStitchToStitch(q.job->basting);
+        sewn += q.points * fromStitchToStitch(q.job->basting);
     std::vector<Supply> out;
     addSupply(out, Supply::Kind::thread, core::says("basting thread"),
               double(ceilDiv(sewn * 3 / 2, clothUnit(unit))), 0, clothSymbol(unit));

@@ -223,6 +223,9 @@ Session randomSession(std::uint64_t seed) {
             for (const char* zone : {"A1", "B2", "C1"})
                 j.handed.push_back(
                     {zone, s.setting.helpers[std::size_t(random.whole(0, people - 1))].name});
+    for (Job& j : s.jobs)
+        if (random.chance(40))
+            j.basting.whereShort = Basting::With::dots;
     return s;
 }
 

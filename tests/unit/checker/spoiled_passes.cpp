@@ -200,6 +200,19 @@ std::vector<Spoiled> spoiledZones() {
              g.session.setting.room.walls = {kSides.begin(), kSides.end()};
              g.quilt().surface.closed = g.session.setting.room.walls;
          }},
+        {"AZoneIsSaidToBeBastedAsItsQuiltIs",
+         {{"zones.with"}, "/zones/0/with"},
+         [](Good& g) { g.quilt().zones.front().with = Basting::With::pins; }},
+        {"DotsThatNobodyAskedFor",
+         {{"zones.with", "crew.tasks"}, "/zones/0/with"},
+         [](Good& g) { g.quilt().zones.front().with = Basting::With::dots; }},
+        {"PinsAreMissingThatDotsMayStandInFor",
+         {{"zones.short", "plan.findings", "supplies.enough", "supplies.dots"}, "/zones"},
+         [](Good& g) {
+             g.job().basting.whereShort = Basting::With::dots;
+             g.session.setting.room.irons = 1;
+             g.session.setting.stash.pins = 100;
+         }},
     };
 }
 

@@ -52,7 +52,7 @@ std::vector<Spoiled> spoiledTasks() {
              g.plan.finishBound = {};
          }},
         {"PinsArePressed",
-         {{"crew.tasks", "crew.times", "crew.cooled"}, "/tasks"},
+         {{"crew.tasks", "crew.times", "crew.order", "crew.cooled"}, "/tasks"},
          [](Good& g) { g.task("1.1 close-pins p1.A3").kind = TaskKind::press; }},
         {"ThickBattingIsNotTurned",
          {{"crew.tasks", "crew.order"}, "/tasks"},

@@ -13,7 +13,7 @@ TEST(JobFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<Top>(), 8u);
     EXPECT_EQ(fieldCount<Colour>(), 3u);
     EXPECT_EQ(fieldCount<Quilting>(), 2u);
-    EXPECT_EQ(fieldCount<Basting>(), 9u);
+    EXPECT_EQ(fieldCount<Basting>(), 10u);
     EXPECT_EQ(fieldCount<OwnMeasure>(), 2u);
     EXPECT_EQ(fieldCount<BattingPiece>(), 5u);
     EXPECT_EQ(fieldCount<Batting>(), 15u);

@@ -130,6 +130,7 @@ Job job(Random& r) {
     j.basting.pinLength = r.length(halfInch(), 3_in);
     j.basting.clear = r.length(0_in, 2_in);
     j.basting.edge = r.length(0_in, 6_in);
+    j.basting.whereShort = r.oneOf(std::vector{Basting::With::pins, Basting::With::dots});
     j.basting.start = r.oneOf(std::vector{Basting::Start::centred, Basting::Start::besideMiddle,
                                           Basting::Start::best, Basting::Start::oneEnd});
     j.basting.along = r.oneOf(std::vector{Basting::Along::either, Basting::Along::tableLength,

@@ -16,7 +16,7 @@ TEST(PlanFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<Roll>(), 7u);
     EXPECT_EQ(fieldCount<Pass>(), 19u);
     EXPECT_EQ(fieldCount<PlacedPoint>(), 2u);
-    EXPECT_EQ(fieldCount<Zone>(), 4u);
+    EXPECT_EQ(fieldCount<Zone>(), 5u);
     EXPECT_EQ(fieldCount<PinAside>(), 2u);
     EXPECT_EQ(fieldCount<PinRow>(), 3u);
     EXPECT_EQ(fieldCount<Ribbons>(), 3u);

@@ -151,7 +151,12 @@ private:
         p.liftKilograms = r_.real(0, 20);
         return p;
     }
-    Zone zone() { return {text(), r_.count(1, 9), rect(), some(12, &Builder::point)}; }
+    Zone zone() {
+        Zone out{text(), r_.count(1, 9), rect(), some(12, &Builder::point)};
+        if (r_.chance(20))
+            out.with = static_cast<Basting::With>(r_.count(0, 3));
+        return out;
+    }
     PinRow row() {
         PinRow out{positive(), some(9, &Builder::positive), {}};
         for (int n = r_.count(0, 3); n > 0; --n)

@@ -490,14 +490,85 @@ TEST(ShortOfPins, DotsStandInForAsManyAsAreMissing) {
     const auto p = a.proposed(shortBy(a, 20, ForPins::dots));
     ASSERT_EQ(p.refused, "");
     EXPECT_FALSE(p.pinsShort);
+    EXPECT_EQ(p.session.jobs.front().basting.whereShort, Basting::With::dots);
+    EXPECT_TRUE(std::ranges::any_of(p.changes, [](const Sentence& s) {
+        return s.english().find("Pins run short: pass") != std::string::npos;
+    })) << "a pass that is not begun has them in its plan";
+    EXPECT_EQ(p.note, Sentence{});
+    std::int64_t pins = 0, dots = 0;
+    for (const Zone& z : p.plan.quilts.front().zones)
+        (z.with ? dots : pins) += std::ssize(z.points);
+    EXPECT_GT(dots, 0);
+    EXPECT_EQ(p.after.pins + dots, p.before.pins);
+    a.take(p);
+    EXPECT_TRUE(a.live.state().setAside.empty());
+    a.playToTheEnd();
+    EXPECT_EQ(countPins(a.live.plan(), a.live.session(), a.live.state()).out, pins)
+        << "no pin is in the zones with dots";
+}
+
+// Once they last again everybody pins, and dots that are pressed stay.
+TEST(ShortOfPins, PinsThatAreFetchedTakeTheirPlaceAgain) {
+    Afternoon a;
+    a.playPass(1);
+    const Plan before = a.live.plan();
+    a.take(a.proposed(shortBy(a, 20, ForPins::dots)));
+    const auto hasDots = [](const Plan& plan) {
+        return std::ranges::any_of(plan.quilts.front().zones,
+                                   [](const Zone& z) { return z.with.has_value(); });
+    };
+    ASSERT_TRUE(hasDots(a.live.plan()));
+    const auto p = a.proposed({.kind = Kind::pins, .count = 500});
+    ASSERT_EQ(p.refused, "");
+    EXPECT_FALSE(hasDots(p.plan));
+    EXPECT_EQ(p.after.pins, countPins(before, a.live.session(), a.live.state()).toPlace);
+    a.take(p);
+    a.playToTheEnd();
+}
+
+// A session of which dots were asked for from the first: whatever is found missing on the way, the
+// plan of the rest has them where nothing is begun.
+TEST(ShortOfPins, WhereTheQuiltAsksForDotsThePlanOfTheRestHasThem) {
+    Session session = hall();
+    session.jobs.front().basting.whereShort = Basting::With::dots;
+    Afternoon a{session, planWhole(session)};
+    a.playPass(1);
+    const auto p = a.proposed(shortBy(a, 1, ForPins::nothing));
+    ASSERT_EQ(p.refused, "");
+    EXPECT_FALSE(p.pinsShort);
+    EXPECT_LT(p.after.pins, p.before.pins);
+    a.take(p);
+    a.playToTheEnd();
+}
+
+TEST(ShortOfPins, InAPassThatIsBegunZonesAreLeftOutForDots) {
+    Afternoon a;
+    const int last = a.live.plan().quilts.front().passes.back().number;
+    a.playPass(last - 1);
+    a.play([&](const LiveState& s) {
+        return std::ranges::any_of(a.live.plan().quilts.front().zones, [&](const Zone& z) {
+            return z.pass == last && !z.points.empty() &&
+                   s.zones.at({0, z.id}).state == ZoneState::open;
+        });
+    });
+    const auto p = a.proposed(shortBy(a, 20, ForPins::dots));
+    ASSERT_EQ(p.refused, "");
+    EXPECT_FALSE(p.pinsShort);
     EXPECT_THAT(p.said.front().english(), HasSubstr("Fuse dots in place of pins"));
     EXPECT_EQ(p.note, p.said.front());
     a.take(p);
     EXPECT_FALSE(a.live.state().setAside.empty());
-    // Those zones are known by their names: other passes would have others.
-    EXPECT_THAT(a.proposed({.kind = Kind::tables, .count = -1}).refused.english(),
-                HasSubstr("some zones get fuse dots"));
     a.playToTheEnd();
+}
+
+// Zones that are left out are known by their names: other passes would have others.
+TEST(LeftOut, OtherPassesAreNotPlannedWhereZonesAreLeftOut) {
+    Afternoon a;
+    a.playPass(1);
+    a.take(a.proposed({.kind = Kind::abandon}));
+    ASSERT_FALSE(a.live.state().setAside.empty());
+    EXPECT_THAT(a.proposed({.kind = Kind::tables, .count = -1}).refused.english(),
+                HasSubstr("some zones get fuse dots or are left out"));
 }
 
 TEST(ShortOfPins, DotsNeedAnIronAndABattingThatTakesIt) {

@@ -90,7 +90,8 @@ TEST(TaskWords, everyKindHasANameAndACheck) {
     for (int k = 0; k <= int(TaskKind::handOver); ++k)
         for (const auto with : {Basting::With::pins, Basting::With::dots}) {
             EXPECT_FALSE(taskName(TaskKind(k)).isEmpty()) << k;
-            EXPECT_FALSE(taskCheck(TaskKind(k), with, Unit::inch).isEmpty()) << k;
+            EXPECT_FALSE(taskCheck(TaskKind(k), std::array{&wayOf(with)}, Unit::inch).isEmpty())
+                << k;
         }
 }
 

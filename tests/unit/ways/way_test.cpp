@@ -202,7 +202,7 @@ TEST(Thread, TakesSpoolsAndANeedleForEverybodyWhoSews) {
     quilt.zones.resize(1);
     quilt.zones[0].points.resize(100); // 300 in, so 450 in of thread: 12 1/2 yd
     const Way& way = wayOf(Basting::With::thread);
-    const std::vector<BastedQuilt> all{{&session.jobs[0], &quilt}};
+    const std::vector<BastedQuilt> all{{&session.jobs[0], &quilt, pointsOf(quilt)}};
     const auto supplies = way.materials(session, all);
     ASSERT_EQ(supplies.size(), 2u);
     EXPECT_EQ(supplies[0].kind, Supply::Kind::thread);
@@ -211,8 +211,8 @@ TEST(Thread, TakesSpoolsAndANeedleForEverybodyWhoSews) {
     EXPECT_EQ(supplies[1].kind, Supply::Kind::needles);
     EXPECT_EQ(supplies[1].need, 2);
     EXPECT_TRUE(way.tools(session, all).empty());
-    quilt.zones.clear();
-    EXPECT_TRUE(way.materials(session, all).empty());
+    const std::vector<BastedQuilt> nothing{{&session.jobs[0], &quilt, 0}};
+    EXPECT_TRUE(way.materials(session, nothing).empty());
 }
 
 // From memory: 3 s a stitch.
@@ -244,7 +244,7 @@ TEST(Spray, TakesACanForThreeQueensAtMostAndSixLapQuiltsAtLeast) {
         QuiltPlan quilt;
         quilt.zones.resize(1);
         quilt.zones[0].points.resize(4);
-        const std::vector<BastedQuilt> all(quilts, {&session.jobs[0], &quilt});
+        const std::vector<BastedQuilt> all(quilts, {&session.jobs[0], &quilt, pointsOf(quilt)});
         const auto supplies = way.materials(session, all);
         EXPECT_EQ(supplies.size(), 2u);
         EXPECT_EQ(supplies[0].kind, Supply::Kind::sprayCans);
@@ -258,7 +258,7 @@ TEST(Spray, TakesACanForThreeQueensAtMostAndSixLapQuiltsAtLeast) {
     EXPECT_EQ(cans(90_in, 108_in, 4), 2);
     const Session session = sprayed(50_in, 65_in);
     const QuiltPlan none;
-    const std::vector<BastedQuilt> nothing{{&session.jobs[0], &none}};
+    const std::vector<BastedQuilt> nothing{{&session.jobs[0], &none, 0}};
     EXPECT_TRUE(way.materials(session, nothing).empty());
     EXPECT_TRUE(way.tools(session, nothing).empty());
 }

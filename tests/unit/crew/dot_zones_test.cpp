@@ -1,4 +1,4 @@
-#include "planners/whole/dot_zones.h"
+#include "planners/crew/dot_zones.h"
 
 #include <gtest/gtest.h>
 

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "checker/report.h"
+#include "checker/view.h"
+
+#include <cstdint>
+#include <functional>
+
+namespace bastewright::check {
+
+/// Where pins may run short: what there is, and what is looked at.
+struct PinsAsked {
+    std::int64_t have = 0;                         ///< in the box
+    std::int64_t pinned = 0;                       ///< of the zones that count
+    std::function<bool(int quilt, int pass)> open; ///< may be basted otherwise yet
+    std::function<bool(int quilt, const Zone&)> counts;
+};
+
+/// Dots stand in where the quilts ask for it, as few as let the pins last: in whole passes from the
+/// last one back, of the last quilt first; in first passes only where that is not enough.
+void standInsAsked(const PlanView& v, const PinsAsked& asked, Report& report);
+
+/// What stands in may be had: nothing speaks against it in this session.
+bool mayStandIn(const PlanView& v, const QuiltView& quilt);
+
+} // namespace bastewright::check
