@@ -1,5 +1,6 @@
 #include "sheets/sheets.h"
 
+#include "sheets/failure.h"
 #include "sheets/file_name.h"
 #include "sheets/pdf.h"
 #include "sheets/words.h"
@@ -13,11 +14,8 @@
 namespace bastewright {
 namespace {
 
+using sheets::failure;
 using sheets::Text;
-
-tl::unexpected<std::string> failure(const QString& text) {
-    return tl::make_unexpected(text.toStdString());
-}
 
 QString fileName(const Session& session, const QString& what, Paper paper) {
     return sheets::fileStem(session) + what + QLatin1Char('-') +

@@ -9,7 +9,7 @@
 namespace bastewright::sheets {
 namespace {
 
-constexpr double kGutter = 18;
+constexpr double kBetween = 18;
 
 double heightOf(const PlacedPage& column) {
     return column.empty() ? 0 : column.back().y + column.back().block.height;
@@ -46,10 +46,10 @@ Block sideBySide(PlacedPage left, PlacedPage right) {
                 for (const PlacedPage& column : columns) {
                     for (const auto& placed : column)
                         placed.block.draw(p, {x, at.top() + placed.y, width, placed.block.height});
-                    x += width + kGutter;
+                    x += width + kBetween;
                 }
                 p.setPen(QPen{ink::kRule, ink::kHair});
-                const double middle = at.left() + width + kGutter / 2;
+                const double middle = at.left() + width + kBetween / 2;
                 p.drawLine(QPointF{middle, at.top() + 4}, QPointF{middle, at.top() + height});
             }};
 }
@@ -57,7 +57,7 @@ Block sideBySide(PlacedPage left, PlacedPage right) {
 } // namespace
 
 double columnWidth(double width) {
-    return (width - kGutter) / 2;
+    return (width - kBetween) / 2;
 }
 
 Block inTwoColumns(Flow flow) {

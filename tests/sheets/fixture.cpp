@@ -1,5 +1,7 @@
 #include "fixture.h"
 
+#include "job/job_json.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -283,6 +285,10 @@ Helper helper(const char* name) {
 }
 
 } // namespace
+
+Session demo(const std::string& name) {
+    return readSessionFile(BASTEWRIGHT_SOURCE "/assets/demo/" + name + ".json").session.value();
+}
 
 Session harbourLights() {
     Session s;

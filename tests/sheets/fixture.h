@@ -2,9 +2,14 @@
 
 #include "plan/plan.h"
 
+#include <string>
+
 /// Sessions and plans made by hand, by a rule simple enough to see through, so that the sheets can
 /// be tested without any planner.
 namespace bastewright::fixture {
+
+/// A session of assets/demo by its name; throws where it cannot be read.
+Session demo(const std::string& name);
 
 /// Our scenario: Harbour Lights, two tables 30 × 72 side by side, four people.
 Session harbourLights();

@@ -1,4 +1,3 @@
-#include "job/job_json.h"
 #include "language/language.h"
 #include "planners/whole/whole.h"
 #include "support/greek_letters.h"
@@ -6,12 +5,6 @@
 
 namespace bastewright {
 namespace {
-
-Session demo(const std::string& name) {
-    const auto read = readSessionFile(BASTEWRIGHT_SOURCE "/assets/demo/" + name + ".json");
-    EXPECT_TRUE(read.session) << name;
-    return read.session.value_or(fixture::harbourLights());
-}
 
 QString textOf(const Written& w) {
     QString all;
@@ -23,7 +16,7 @@ QString textOf(const Written& w) {
 TEST(SheetsInAnotherLanguage, LeaveNoEnglish) {
     SKIP_WITHOUT_POPPLER();
     for (const char* name : {"harbour-lights", "leftover-batting"}) {
-        const Session session = demo(name);
+        const Session session = fixture::demo(name);
         const GreekLetters greek;
         const Written w{session, planWhole(session)};
         const QString text = textOf(w);
@@ -35,7 +28,7 @@ TEST(SheetsInAnotherLanguage, LeaveNoEnglish) {
 
 TEST(SheetsInAnotherLanguage, AreGermanWithADecimalComma) {
     SKIP_WITHOUT_POPPLER();
-    Session session = demo("harbour-lights");
+    Session session = fixture::demo("harbour-lights");
     for (Job& job : session.jobs)
         job.unit = Unit::centimetre;
     language::speak(QStringLiteral("de"));

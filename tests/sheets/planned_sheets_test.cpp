@@ -1,4 +1,3 @@
-#include "job/job_json.h"
 #include "job/spacings.h"
 #include "language/language.h"
 #include "planners/whole/whole.h"
@@ -10,12 +9,6 @@
 
 namespace bastewright {
 namespace {
-
-Session demo(const std::string& name) {
-    const auto read = readSessionFile(BASTEWRIGHT_SOURCE "/assets/demo/" + name + ".json");
-    EXPECT_TRUE(read.session) << name;
-    return read.session.value_or(fixture::harbourLights());
-}
 
 std::size_t pagesOf(const Written& w) {
     return pdf::pageSizes(w.path).size();
@@ -51,7 +44,7 @@ QString pageOf(const Written& w, const std::string& person) {
 
 TEST(PlannedSheets, harbourLights) {
     SKIP_WITHOUT_POPPLER();
-    const Session session = demo("harbour-lights");
+    const Session session = fixture::demo("harbour-lights");
     const Plan plan = planWhole(session);
     for (const Paper paper : {Paper::a4, Paper::letter}) {
         const Written w{session, plan, {.paper = paper}};
@@ -73,7 +66,7 @@ TEST(PlannedSheets, harbourLights) {
 
 TEST(PlannedSheets, leftoverBatting) {
     SKIP_WITHOUT_POPPLER();
-    expectAll(demo("leftover-batting"), Paper::letter);
+    expectAll(fixture::demo("leftover-batting"), Paper::letter);
 }
 
 // A page for whoever leads, one or two to bring and cut, one for every helper; nine people with
@@ -83,15 +76,15 @@ TEST(PlannedSheets, areFew) {
     SKIP_WITHOUT_POPPLER();
     {
         SCOPED_TRACE("Harbour Lights");
-        expectPages(demo("harbour-lights"), 6, 8);
+        expectPages(fixture::demo("harbour-lights"), 6, 8);
     }
     {
         SCOPED_TRACE("leftover batting");
-        expectPages(demo("leftover-batting"), 7, 8);
+        expectPages(fixture::demo("leftover-batting"), 7, 8);
     }
     {
         SCOPED_TRACE("a winter afternoon");
-        expectPages(demo("winter-afternoon"), 15, 16);
+        expectPages(fixture::demo("winter-afternoon"), 15, 16);
     }
     {
         SCOPED_TRACE("three large quilts");
@@ -103,7 +96,7 @@ TEST(PlannedSheets, areFew) {
 // them. After the last pass nothing is moved: the clamps come off, and one of them rolls up.
 TEST(PlannedSheets, sayWhoTapesAndWhoRollsUp) {
     SKIP_WITHOUT_POPPLER();
-    const Session session = demo("harbour-lights");
+    const Session session = fixture::demo("harbour-lights");
     const Written w{session, planWhole(session)};
     const QString lead = pdf::pageTexts(w.path).front();
     static const QRegularExpression tape{
@@ -136,7 +129,7 @@ TEST(PlannedSheets, sayWhoTapesAndWhoRollsUp) {
 // before the second.
 TEST(PlannedSheets, tellOfBreaksWhileSomebodyIsThere) {
     SKIP_WITHOUT_POPPLER();
-    Session session = demo("harbour-lights");
+    Session session = fixture::demo("harbour-lights");
     session.jobs.front().basting.with = Basting::With::thread;
     const Written w{session, planWhole(session)};
     const auto breaksOf = [&](const std::string& person) {
@@ -154,7 +147,7 @@ TEST(PlannedSheets, tellOfBreaksWhileSomebodyIsThere) {
 TEST(PlannedSheets, theLeadHasTheWordsOfEveryCall) {
     SKIP_WITHOUT_POPPLER();
     for (const auto with : {Basting::With::pins, Basting::With::spray}) {
-        Session session = demo("harbour-lights");
+        Session session = fixture::demo("harbour-lights");
         session.setting.room.ventilated = true;
         session.jobs.front().basting = bastedWith(session.jobs.front().basting, with);
         const Plan plan = planWhole(session);
@@ -178,7 +171,7 @@ TEST(PlannedSheets, theLeadHasTheWordsOfEveryCall) {
 
 TEST(PlannedSheets, threeQuiltsNinePeopleTwoTables) {
     SKIP_WITHOUT_POPPLER();
-    const Session session = demo("winter-afternoon");
+    const Session session = fixture::demo("winter-afternoon");
     const Plan plan = planWhole(session);
     for (const Paper paper : {Paper::a4, Paper::letter}) {
         const Written w{session, plan, {.paper = paper}};

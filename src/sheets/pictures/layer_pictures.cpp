@@ -169,7 +169,7 @@ void quiltOutline(QPainter& p, const Mapping& map, const Rect& top, const LayerL
 }
 
 /// The tables under the first pass, in the frame of the top.
-std::vector<Rect> tablesUnder(const QuiltPlan& quilt) {
+std::vector<Rect> tablesOfFirst(const QuiltPlan& quilt) {
     std::vector<Rect> out;
     if (quilt.passes.empty())
         return out;
@@ -311,7 +311,7 @@ void drawBacking(QPainter& p, QRectF box, const BackingPlan& plan, const QuiltPl
     p.setClipRect(all);
     p.setBrush(Qt::NoBrush);
     p.setPen(QPen{look.table, ink::kBold, Qt::DotLine, Qt::FlatCap});
-    for (const Rect& t : tablesUnder(quilt))
+    for (const Rect& t : tablesOfFirst(quilt))
         p.drawRect(map(Rect{t.x0 + top.x0, t.y0 + top.y0, t.x1 + top.x0, t.y1 + top.y0}));
     p.restore();
     quiltOutline(p, map, top, look);

@@ -1,5 +1,6 @@
 #include "sheets/print/print_sheets.h"
 
+#include "sheets/failure.h"
 #include "sheets/print/paint_pages.h"
 #include "sheets/words.h"
 
@@ -13,14 +14,11 @@ namespace bastewright {
 namespace {
 
 using printing::JobState;
+using sheets::failure;
 using sheets::Text;
 using Clock = std::chrono::steady_clock;
 
 constexpr std::chrono::milliseconds kAskAgain{150};
-
-tl::unexpected<std::string> failure(const QString& sentence) {
-    return tl::make_unexpected(sentence.toStdString());
-}
 
 QString nameOf(const PrintOrder& order) {
     return QString::fromStdString(order.printer);

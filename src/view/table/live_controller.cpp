@@ -326,8 +326,8 @@ void LiveController::redo() {
 }
 
 void LiveController::setPresent(const QString& person, bool here) {
-    using Kind = happened::Presence::Kind;
-    report(happened::Presence{here ? Kind::in : Kind::out, words::toCore(person)});
+    using happened::Presence;
+    report(Presence{here ? Presence::Kind::in : Presence::Kind::out, words::toCore(person)});
 }
 
 void LiveController::setPaused(bool pause) {

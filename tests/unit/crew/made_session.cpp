@@ -10,6 +10,11 @@ std::uint64_t Dice::next() {
     return z ^ (z >> 31U);
 }
 
+const Task* taskOf(const Plan& plan, std::string_view id) {
+    const auto at = std::ranges::find(plan.tasks, id, &Task::id);
+    return at == plan.tasks.end() ? nullptr : &*at;
+}
+
 Helper helper(std::string name, double pace, int reachInches) {
     Helper h;
     h.name = std::move(name);

@@ -4,6 +4,7 @@
 
 #include <cstdint>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// Sessions made for tests: plain quilts on a grid of passes and pins.
@@ -44,6 +45,9 @@ void addQuilt(Afternoon& afternoon, const Shape& shape);
 
 /// Plans it; its quilts get zones and stretches.
 CrewPlan plan(Afternoon& afternoon, const CrewOptions& options = {});
+
+/// The task of this id, or null.
+const Task* taskOf(const Plan& plan, std::string_view id);
 
 Helper helper(std::string name, double pace = 1.0, int reachInches = 27);
 

@@ -118,7 +118,7 @@ struct AtThePage : testing::Test {
             std::move(Library::open(folder.filePath("l.sqlite").toStdString()).value().library));
         live.emplace(&*library, [this] { return wall += 1000; });
         const auto job = library->addJob("Knots", "{}").value();
-        EXPECT_TRUE(live->start(job, ::made::small()));
+        EXPECT_TRUE(live->start(job, made::small()));
         live->stepDone(0, "lay");
         server.emplace(&*live, [this] { return steady; });
         const QString why = server->open(QHostAddress::LocalHost, 0);

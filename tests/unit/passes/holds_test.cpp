@@ -7,7 +7,7 @@ namespace bastewright {
 namespace {
 
 using namespace literals;
-using testing::ElementsAre;
+using ::testing::ElementsAre;
 
 constexpr Size kTop{88_in, 112_in}, kBacking{96_in, 120_in};
 // Two tables end to end, the quilt's length along them, its middle on theirs.

@@ -19,10 +19,6 @@ using ::testing::IsSupersetOf;
 using ::testing::Not;
 using ::testing::UnorderedElementsAre;
 
-LiveState folded(const Reporter& r, const Plan& plan = made::pinnedPlan()) {
-    return fold(plan, made::smallSetting(), r.events());
-}
-
 ZoneState zone(const LiveState& s, const std::string& id) {
     return s.zones.at({0, id}).state;
 }

@@ -170,7 +170,7 @@ TEST(Forecast, BeforeTheStartIsThePlan) {
     EXPECT_EQ(f.finish, plan().finish);
 }
 
-Forecast at(const Reporter& r) {
+Forecast forecastOf(const Reporter& r) {
     return forecast(plan(), made::smallSetting(), fold(plan(), made::smallSetting(), r.events()),
                     r.events(), r.nowMs());
 }
@@ -178,7 +178,7 @@ Forecast at(const Reporter& r) {
 TEST(Forecast, AtTheStartIsThePlanWithARange) {
     Reporter r;
     r.start();
-    const auto f = at(r);
+    const auto f = forecastOf(r);
     // The plan made by hand lets nobody wait for the slowest: its middle afternoon is longer.
     EXPECT_NEAR(double(f.finish.count()), double(plan().finish.count()),
                 0.12 * double(plan().finish.count()));
@@ -218,9 +218,9 @@ TEST(Forecast, SomebodyWhoMustLeaveLeavesALateSessionSooner) {
 
 TEST(Forecast, FollowsAnEarlyAndALateTable) {
     // After both passes only the check (90 s) and the rolling up (300 s) are left.
-    const auto onTime = at(wholeSession(65));
+    const auto onTime = forecastOf(wholeSession(65));
     EXPECT_NEAR(double(onTime.left.count()), 390, 40);
-    const auto slow = at(wholeSession(130));
+    const auto slow = forecastOf(wholeSession(130));
     EXPECT_GT(slow.left, onTime.left + Seconds{60});
     EXPECT_EQ(slow.finish, slow.left + elapsed(wholeSession(130).events(), 0));
 }
@@ -228,7 +228,7 @@ TEST(Forecast, FollowsAnEarlyAndALateTable) {
 // Summer time, a battery pulled, a hand at the settings: what is left is what was left.
 TEST(Forecast, AnHourSetForwardOrBackInMidSessionLeavesWhatIsLeft) {
     const auto steady = wholeSession(65);
-    const auto left = at(steady).left;
+    const auto left = forecastOf(steady).left;
     const auto state = fold(plan(), made::smallSetting(), steady.events());
     for (const std::int64_t jump : {3'600'000, -3'600'000})
         for (std::size_t from = 1; from < steady.events().size(); ++from) {
@@ -250,27 +250,27 @@ TEST(Forecast, AnHourSetForwardOrBackInMidSessionLeavesWhatIsLeft) {
 TEST(Forecast, NarrowsAsTheWorkGoesOn) {
     Reporter start;
     start.start();
-    const auto first = at(start), last = at(wholeSession(65));
+    const auto first = forecastOf(start), last = forecastOf(wholeSession(65));
     EXPECT_LT(last.late - last.early, first.late - first.early);
 }
 
 TEST(Forecast, TimeThatPassesWithoutATickIsTakenOffTheWorkInHand) {
     Reporter r{0};
     r.start().step("lay-top").wait(5).open("A1", "Ada").wait(30);
-    const auto soon = at(r);
+    const auto soon = forecastOf(r);
     r.wait(20);
-    EXPECT_NEAR(double(at(r).finish.count()), double(soon.finish.count()), 30)
+    EXPECT_NEAR(double(forecastOf(r).finish.count()), double(soon.finish.count()), 30)
         << "Bo is at B1 and still within his time";
     r.wait(3600);
-    EXPECT_GT(at(r).finish, soon.finish + Seconds{3400});
+    EXPECT_GT(forecastOf(r).finish, soon.finish + Seconds{3400});
 }
 
 TEST(Forecast, TheWorkOfThoseWhoLeftFallsToTheOthers) {
     Reporter r{0};
     r.start().step("lay-top");
-    const auto both = at(r);
+    const auto both = forecastOf(r);
     r.out("Bo");
-    const auto alone = at(r);
+    const auto alone = forecastOf(r);
     EXPECT_GE(alone.left - both.left, Seconds{4 * 60}) << "Ada does four further pieces of 65 s";
 }
 
@@ -278,8 +278,8 @@ TEST(Forecast, OfAnEndedSessionIsWhenItEnded) {
     Reporter r = wholeSession(65);
     const auto ended = elapsed(r.events(), 0);
     r.tell(happened::Ended{}).wait(9999);
-    EXPECT_EQ(at(r).finish, ended);
-    EXPECT_EQ(at(r).left, Seconds{0});
+    EXPECT_EQ(forecastOf(r).finish, ended);
+    EXPECT_EQ(forecastOf(r).left, Seconds{0});
 }
 
 } // namespace

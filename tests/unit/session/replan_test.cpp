@@ -9,12 +9,12 @@
 namespace bastewright {
 namespace {
 
-struct Table {
+struct Begun {
     made::Afternoon afternoon;
     Plan plan;
     LiveState state;
 
-    explicit Table(int people, const made::Shape& shape = {}) {
+    explicit Begun(int people, const made::Shape& shape = {}) {
         afternoon.session.setting.helpers = made::helpers(people);
         made::addQuilt(afternoon, shape);
         CrewPlan crew = made::plan(afternoon);
@@ -40,14 +40,9 @@ struct Table {
     }
 };
 
-const Task* find(const Plan& plan, const std::string& id) {
-    const auto at = std::ranges::find(plan.tasks, id, &Task::id);
-    return at == plan.tasks.end() ? nullptr : &*at;
-}
-
 TEST(Replan, AtSecondZeroIsThePlan) {
     for (const int people : {1, 2, 4}) {
-        const Table t{people};
+        const Begun t{people};
         const Plan again = t.again(Seconds{0}, {{"q1.p1.set-up", Seconds{0}}});
         EXPECT_EQ(again.tasks, t.plan.tasks) << people << " people";
         EXPECT_EQ(again.quilts, t.plan.quilts) << people << " people";
@@ -57,16 +52,16 @@ TEST(Replan, AtSecondZeroIsThePlan) {
 }
 
 TEST(Replan, KeepsWhatIsDoneAndZonesThatAreBegun) {
-    Table t{4};
-    const Task* open = find(t.plan, "q1.p1.A1.place-open");
+    Begun t{4};
+    const Task* open = made::taskOf(t.plan, "q1.p1.A1.place-open");
     ASSERT_NE(open, nullptr);
     t.workUntil(open->end);
     t.state.present.erase("Bo");
     const Plan again = t.again(open->end);
     for (const Task& was : t.plan.tasks)
         if (t.state.doneTasks.contains(was.id)) {
-            ASSERT_NE(find(again, was.id), nullptr) << was.id;
-            EXPECT_EQ(find(again, was.id)->people, was.people);
+            ASSERT_NE(made::taskOf(again, was.id), nullptr) << was.id;
+            EXPECT_EQ(made::taskOf(again, was.id)->people, was.people);
         }
     const auto zone = std::ranges::find(again.quilts[0].zones, "p1.A1", &Zone::id);
     ASSERT_NE(zone, again.quilts[0].zones.end());
@@ -83,8 +78,8 @@ TEST(Replan, KeepsWhatIsDoneAndZonesThatAreBegun) {
 }
 
 TEST(Replan, WhoComesTakesAShareOfTheNextPass) {
-    Table t{3};
-    const Task* check = find(t.plan, "q1.p1.check-underside");
+    Begun t{3};
+    const Task* check = made::taskOf(t.plan, "q1.p1.check-underside");
     ASSERT_NE(check, nullptr);
     t.workUntil(check->end);
     auto& helpers = t.afternoon.session.setting.helpers;
@@ -99,8 +94,8 @@ TEST(Replan, WhoComesTakesAShareOfTheNextPass) {
 }
 
 TEST(Replan, WorkNobodyLeftCanDoIsSaidAndTakenUpAgain) {
-    Table t{2};
-    const Task* open = find(t.plan, "q1.p1.smooth");
+    Begun t{2};
+    const Task* open = made::taskOf(t.plan, "q1.p1.smooth");
     ASSERT_NE(open, nullptr);
     t.workUntil(open->end);
     auto session = t.afternoon.session;
@@ -109,14 +104,14 @@ TEST(Replan, WorkNobodyLeftCanDoIsSaidAndTakenUpAgain) {
     const Plan stuck = replan(session, t.plan, t.state, {.now = open->end});
     EXPECT_TRUE(std::ranges::any_of(
         stuck.findings, [](const Finding& f) { return f.level == Finding::Level::stop; }));
-    EXPECT_EQ(find(stuck, "q1.p1.A1.close-pins"), nullptr);
+    EXPECT_EQ(made::taskOf(stuck, "q1.p1.A1.close-pins"), nullptr);
     const Plan freed = replan(t.afternoon.session, stuck, t.state, {.now = open->end});
-    EXPECT_NE(find(freed, "q1.p1.A1.close-pins"), nullptr);
+    EXPECT_NE(made::taskOf(freed, "q1.p1.A1.close-pins"), nullptr);
 }
 
 TEST(Replan, ALearntPaceSharesTheNextPassAnew) {
-    Table t{2, {.across = 1, .down = 3}};
-    const Task* check = find(t.plan, "q1.p1.check-underside");
+    Begun t{2, {.across = 1, .down = 3}};
+    const Task* check = made::taskOf(t.plan, "q1.p1.check-underside");
     ASSERT_NE(check, nullptr);
     t.workUntil(check->end);
     const Plan again = replan(t.afternoon.session, t.plan, t.state,

@@ -79,11 +79,6 @@ struct Hall {
     }
 };
 
-const Task* find(const Plan& plan, const std::string& id) {
-    const auto at = std::ranges::find(plan.tasks, id, &Task::id);
-    return at == plan.tasks.end() ? nullptr : &*at;
-}
-
 bool says(const Plan& plan, Finding::Kind kind) {
     return std::ranges::find(plan.findings, kind, &Finding::kind) != plan.findings.end();
 }
@@ -96,7 +91,7 @@ TEST(RestOffered, HoldsInHandLastAsLongAsTheyTakeThoseWhoHaveThem) {
     // So slow that the others alone would be through sooner.
     const std::map<std::string, double> pace{{clamp.people.front(), 0.25}};
     const Plan again = h.again(pace, {{clamp.id, Seconds{0}}});
-    const Task* is = find(again, clamp.id);
+    const Task* is = made::taskOf(again, clamp.id);
     ASSERT_NE(is, nullptr);
     EXPECT_EQ(is->people.size(), clamp.people.size());
     EXPECT_LE(is->end - is->start, 4 * (clamp.end - clamp.start));
@@ -120,11 +115,11 @@ TEST(RestOffered, AZoneThatIsBegunThoughNobodyWasPlannedForItStaysAndIsFinished)
     const std::string zone = h.plan.quilts[0].passes[0].zones.front();
     std::erase_if(h.plan.tasks, [&](const Task& t) { return t.zone == zone; });
     for (Task& t : h.plan.tasks)
-        std::erase_if(t.after, [&](const std::string& id) { return !find(h.plan, id); });
+        std::erase_if(t.after, [&](const std::string& id) { return !made::taskOf(h.plan, id); });
     h.state.zones.at({0, zone}).state = ZoneState::open;
     const Plan again = h.again();
-    EXPECT_EQ(find(again, "q1." + zone + ".place-open"), nullptr);
-    EXPECT_NE(find(again, "q1." + zone + ".close-pins"), nullptr);
+    EXPECT_EQ(made::taskOf(again, "q1." + zone + ".place-open"), nullptr);
+    EXPECT_NE(made::taskOf(again, "q1." + zone + ".close-pins"), nullptr);
     EXPECT_THAT(h.faults(again), IsEmpty());
 }
 
@@ -137,8 +132,8 @@ TEST(RestOffered, WhatIsInHandGoesToSomebodyWhoMayDoIt) {
     // Whoever looks underneath has come back only now.
     std::ranges::find(h.session.setting.helpers, who, &Helper::name)->bends = false;
     const Plan again = h.again({}, {{check.id, Seconds{10}}});
-    ASSERT_NE(find(again, check.id), nullptr);
-    EXPECT_NE(find(again, check.id)->people, std::vector{who});
+    ASSERT_NE(made::taskOf(again, check.id), nullptr);
+    EXPECT_NE(made::taskOf(again, check.id)->people, std::vector{who});
     EXPECT_THAT(h.faults(again), IsEmpty());
 }
 
@@ -155,7 +150,7 @@ TEST(RestOffered, WhatIsInHandAtTwoTablesStaysWithItsPeople) {
     state.started = true;
     for (const Helper& h : made.session.setting.helpers)
         state.present.insert(h.name);
-    const Seconds now = find(plan, "q1.p1.lay-top")->start;
+    const Seconds now = made::taskOf(plan, "q1.p1.lay-top")->start;
     std::map<std::string, Seconds> inHand;
     for (const Task& t : plan.tasks)
         if (t.end <= now)
@@ -167,8 +162,8 @@ TEST(RestOffered, WhatIsInHandAtTwoTablesStaysWithItsPeople) {
         const Plan again = replan(made.session, plan, state,
                                   {.now = now, .pace = {{slow, 0.3}}, .inHand = inHand});
         for (const auto& [id, spent] : inHand) {
-            ASSERT_NE(find(again, id), nullptr) << id;
-            auto is = find(again, id)->people, was = find(plan, id)->people;
+            ASSERT_NE(made::taskOf(again, id), nullptr) << id;
+            auto is = made::taskOf(again, id)->people, was = made::taskOf(plan, id)->people;
             std::ranges::sort(is);
             std::ranges::sort(was);
             EXPECT_EQ(is, was) << id << ", " << slow << " slow";
@@ -200,7 +195,7 @@ TEST(RestOffered, TwoQuiltsThatLieOnOneTableByTurnsLeaveEverybodyALetterOfTheirO
     state.started = true;
     for (const Helper& h : made.session.setting.helpers)
         state.present.insert(h.name);
-    const Seconds now = find(plan, "q1.p1.lay-top")->end;
+    const Seconds now = made::taskOf(plan, "q1.p1.lay-top")->end;
     for (const Task& t : plan.tasks)
         if (t.pass == 1 && (t.end <= now || t.id == "q2.p1.set-up" || t.id == "q2.p1.lay-backing"))
             state.doneTasks.insert(t.id);
@@ -239,7 +234,7 @@ TEST(RestOffered, APassThatIsOverIsNotPlannedAgainThoughItHadNoTasks) {
     ASSERT_GT(h.plan.quilts[0].passes.size(), 1U);
     std::erase_if(h.plan.tasks, [](const Task& t) { return t.pass == 1; });
     for (Task& t : h.plan.tasks)
-        std::erase_if(t.after, [&](const std::string& id) { return !find(h.plan, id); });
+        std::erase_if(t.after, [&](const std::string& id) { return !made::taskOf(h.plan, id); });
     for (const std::string& zone : h.plan.quilts[0].passes[0].zones)
         h.state.zones.at({0, zone}).state = ZoneState::closed;
     h.state.released.emplace(0, 1);
@@ -247,7 +242,7 @@ TEST(RestOffered, APassThatIsOverIsNotPlannedAgainThoughItHadNoTasks) {
     h.now = Seconds{3600};
     const Plan again = h.again();
     EXPECT_TRUE(std::ranges::none_of(again.tasks, [](const Task& t) { return t.pass == 1; }));
-    EXPECT_NE(find(again, "q1.p2.shift"), nullptr);
+    EXPECT_NE(made::taskOf(again, "q1.p2.shift"), nullptr);
 }
 
 TEST(RestOffered, OnceTheQuiltIsTurnedOverZonesArePressedInAnyOrderOfPasses) {

@@ -261,4 +261,12 @@ Reporter& Reporter::allOfPassOne() {
         .step("check-1");
 }
 
+LiveState folded(const Reporter& told) {
+    return folded(told, pinnedPlan());
+}
+
+LiveState folded(const Reporter& told, const Plan& plan) {
+    return fold(plan, smallSetting(), told.events());
+}
+
 } // namespace bastewright::made

@@ -2,6 +2,7 @@
 
 #include "plan/plan.h"
 #include "session/event.h"
+#include "session/live_state.h"
 
 #include <string>
 #include <vector>
@@ -82,5 +83,9 @@ private:
     std::int64_t nowMs_ = kStartMs;
     std::vector<Event> events_;
 };
+
+/// What the session has come to, told of `pinnedPlan` and `smallSetting`, or of another plan.
+LiveState folded(const Reporter& told);
+LiveState folded(const Reporter& told, const Plan& plan);
 
 } // namespace bastewright::made

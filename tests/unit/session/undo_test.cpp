@@ -12,10 +12,6 @@ using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
 
-LiveState folded(const Reporter& r) {
-    return fold(made::pinnedPlan(), made::smallSetting(), r.events());
-}
-
 // A taking back can itself be taken back, so the list of those is all that may differ.
 LiveState withoutRedo(LiveState s) {
     s.redoable.clear();

@@ -20,7 +20,7 @@ using namespace bastewright::literals;
 
 namespace {
 
-const Session& harbour() {
+const Session& demoSession() {
     static const Session session =
         *readSessionFile(BASTEWRIGHT_SOURCE "/assets/demo/harbour-lights.json").session;
     return session;
@@ -43,7 +43,7 @@ struct Planning : testing::Test {
 
     Planning() {
         needApplication();
-        open(harbour());
+        open(demoSession());
     }
     void open(const Session& session) {
         editor.open(session);
@@ -100,7 +100,7 @@ TEST_F(Planning, TablesDraggedApartAndTogetherBecomeTheRectangleThatIsPlannedOn)
     EXPECT_FALSE(room.asked());
     while (editor.canUndo())
         editor.undo();
-    EXPECT_EQ(editor.session(), harbour());
+    EXPECT_EQ(editor.session(), demoSession());
 }
 
 TEST_F(Planning, ATableDroppedInTheRoomGoesBackToWhereItStood) {
@@ -143,7 +143,7 @@ TEST_F(Planning, WhoIsSentToASideIsPlannedThere) {
     replan();
     EXPECT_TRUE(plan.good()) << plan.findingsText().toStdString();
     room.keepTo(0, -1);
-    EXPECT_EQ(editor.session(), harbour());
+    EXPECT_EQ(editor.session(), demoSession());
 }
 
 TEST_F(Planning, NobodyIsSentToAWall) {
@@ -157,7 +157,7 @@ TEST_F(Planning, NobodyIsSentToAWall) {
 TEST_F(Planning, EveryWayThatWorksIsThePlanOnceItIsTaken) {
     int taken = 0;
     for (int row = 0; row < plan.alternatives()->count(); ++row) {
-        open(harbour());
+        open(demoSession());
         const Alternative wanted = plan.quilt().plan()->alternatives[std::size_t(row)];
         if (!wanted.workable || wanted.chosen || ++taken > 4)
             continue;
@@ -173,7 +173,7 @@ TEST_F(Planning, EveryWayThatWorksIsThePlanOnceItIsTaken) {
         EXPECT_EQ(chosen->passes, wanted.passes);
         EXPECT_TRUE(ways.asked());
         ways.takeQuickest();
-        EXPECT_EQ(editor.session(), harbour());
+        EXPECT_EQ(editor.session(), demoSession());
     }
     EXPECT_GT(taken, 3);
 }
@@ -193,11 +193,11 @@ TEST_F(Planning, TheStartGoesToTheOneItIsDraggedNearest) {
         EXPECT_LE(std::hypot(taken[0].toReal() - start[0].toReal(),
                              taken[1].toReal() - start[1].toReal()),
                   1);
-        open(harbour());
+        open(demoSession());
     }
     const auto& first = ways.starts()->rows().front();
     ways.startNear(first[0].toReal() + 0.2, first[1].toReal());
-    EXPECT_EQ(editor.session(), harbour()) << "dropped where it was";
+    EXPECT_EQ(editor.session(), demoSession()) << "dropped where it was";
 }
 
 TEST_F(Planning, ARowThatIsTappedIsTold) {
@@ -259,12 +259,12 @@ TEST_F(Planning, TheCureOfTooFewPinsCuresItAndCanBeTakenBack) {
     EXPECT_EQ(lacking(), -1);
     remedies.takeBack();
     EXPECT_FALSE(remedies.trying());
-    EXPECT_EQ(editor.session(), harbour());
+    EXPECT_EQ(editor.session(), demoSession());
     EXPECT_TRUE(editor.canRedo());
 }
 
 TEST_F(Planning, EveryCureIsAJobTheReaderAcceptsAndWhatWasNotHadCanBeLetGo) {
-    Session asking = harbour();
+    Session asking = demoSession();
     asking.setting.room.together = {60_in, 50_in};
     asking.setting.stash.clips.clear();
     open(asking);
@@ -284,7 +284,7 @@ TEST_F(Planning, EveryCureIsAJobTheReaderAcceptsAndWhatWasNotHadCanBeLetGo) {
 }
 
 TEST_F(Planning, ClipsThatCureAFoldedPartAreAsManyAsThePlanThenTakes) {
-    Session bare = harbour();
+    Session bare = demoSession();
     bare.setting.stash.clips.clear();
     bare.jobs.front().basting.start = Basting::Start::oneEnd; // the layers are rolled
     open(bare);
@@ -308,7 +308,7 @@ TEST_F(Planning, ClipsThatCureAFoldedPartAreAsManyAsThePlanThenTakes) {
 }
 
 TEST_F(Planning, FabricIsToBringInEighthsOfAYardAsItIsCut) {
-    Session wide = harbour();
+    Session wide = demoSession();
     wide.jobs.front().top.width = {120_in};
     wide.jobs.front().top.length = {130_in};
     wide.jobs.front().top.grid.reset();
@@ -353,8 +353,8 @@ TEST_F(Planning, ASeamIsDrawnByTwoTapsOnTheRaster) {
     EXPECT_EQ(editor.job().top.seams[0], (Segment{{10_in, 20.25_in}, {88_in, 20.25_in}}));
     EXPECT_EQ(top.begun(), QPointF(-1, -1));
     top.removeLastSeam();
-    EXPECT_EQ(editor.session(), harbour());
-    Session metric = harbour();
+    EXPECT_EQ(editor.session(), demoSession());
+    Session metric = demoSession();
     metric.jobs.front().unit = Unit::centimetre;
     open(metric);
     top.tap(10, 20);
@@ -363,7 +363,7 @@ TEST_F(Planning, ASeamIsDrawnByTwoTapsOnTheRaster) {
 }
 
 TEST_F(Planning, WhatIsTypedIsShownBeforeItIsTaken) {
-    Session byBlocks = harbour();
+    Session byBlocks = demoSession();
     byBlocks.jobs.front().top.sizeFromGrid = true;
     open(byBlocks);
     FieldModel fields;

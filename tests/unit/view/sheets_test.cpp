@@ -10,7 +10,7 @@ using namespace bastewright;
 
 namespace {
 
-PlannedPtr small() {
+PlannedPtr knots() {
     static const PlannedPtr planned = [] {
         Planned one;
         Job job;
@@ -35,7 +35,7 @@ protected:
 
 TEST_F(Sheets, pagesFollowWhatIsChosen) {
     SheetPreview preview;
-    preview.show(small());
+    preview.show(knots());
     ASSERT_TRUE(comes([&] { return preview.pages() > 0; }));
     const int all = preview.pages();
     preview.setLead(false);
@@ -53,7 +53,7 @@ TEST_F(Sheets, pagesFollowWhatIsChosen) {
 TEST_F(Sheets, aPageIsShownAsWideAsWantedAndGreyOnWish) {
     SheetPreview preview;
     preview.setWidth(300);
-    preview.show(small());
+    preview.show(knots());
     ASSERT_TRUE(comes([&] { return preview.picture().width() == 300; }));
     // The page of a pass has the tints; the lead's is black on white.
     preview.setLead(false);
@@ -71,7 +71,7 @@ TEST_F(Sheets, aPageIsShownAsWideAsWantedAndGreyOnWish) {
 
 TEST_F(Sheets, pagesAreTurnedWithinWhatThereIs) {
     SheetPreview preview;
-    preview.show(small());
+    preview.show(knots());
     ASSERT_TRUE(comes([&] { return preview.pages() > 0; }));
     preview.setPage(-5);
     EXPECT_EQ(preview.page(), 0);
@@ -90,7 +90,7 @@ TEST_F(Sheets, pagesAreTurnedWithinWhatThereIs) {
 
 TEST_F(Sheets, filesAreWrittenAndToldInASentence) {
     SheetsWriter writer{folder.path()};
-    writer.take(small());
+    writer.take(knots());
     writer.save();
     ASSERT_TRUE(comes([&] { return !writer.busy(); }));
     EXPECT_FALSE(writer.failed()) << writer.message().toStdString();
@@ -108,7 +108,7 @@ TEST_F(Sheets, whatFailsIsOneSentenceAndTheRestGoesOn) {
     QFile file{folder.filePath("file")};
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
     SheetsWriter writer{folder.filePath("file")};
-    writer.take(small());
+    writer.take(knots());
     writer.save();
     ASSERT_TRUE(comes([&] { return !writer.busy(); }));
     EXPECT_TRUE(writer.failed());
@@ -123,7 +123,7 @@ TEST_F(Sheets, whatFailsIsOneSentenceAndTheRestGoesOn) {
 TEST_F(Sheets, whyNothingCanBePrintedIsSaid) {
     SheetsWriter writer{folder.path()};
     EXPECT_EQ(writer.whyNot(), "There is no plan to print yet.");
-    writer.take(small());
+    writer.take(knots());
     ASSERT_TRUE(comes([&] { return writer.preview()->pages() > 0; }));
     for (const auto& part :
          {&SheetPreview::setLead, &SheetPreview::setBring, &SheetPreview::setHelpers})

@@ -2,11 +2,10 @@
 
 #include "view/base/planned.h"
 
-namespace made {
+namespace bastewright::made {
 
 /// Two zones side by side in one pass, two people.
 inline Planned small() {
-    using namespace bastewright;
     using namespace bastewright::literals;
     Planned made;
     auto& session = made.session;
@@ -66,4 +65,4 @@ inline Planned small() {
     return made;
 }
 
-} // namespace made
+} // namespace bastewright::made
