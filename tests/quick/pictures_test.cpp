@@ -16,6 +16,28 @@ struct Pictures : WholeWindow {
         live(200); // several changes make one plan
         ASSERT_TRUE(until([this] { return planned(); }));
     }
+    /// At the table, until the backing lies and is clamped.
+    void upToTheHolds() {
+        room.surroundings->setStill(true);
+        room.workroom->goToTable();
+        auto& step = *room.workroom->step();
+        for (int i = 0; i < 6 && step.rounds().size() < 2; ++i) {
+            for (const auto& check : {"cautions", "palm-glides", "underside", "spare"})
+                if (step.asks())
+                    step.answer(QLatin1String(check), true);
+            room.workroom->board()->doStep();
+            live(LiveController::kOneTapMs + 10); // sooner would be the same tap
+        }
+        ASSERT_GT(step.rounds().size(), 1);
+    }
+    static std::vector<QQuickItem*> everythingIn(QQuickItem* item) {
+        std::vector<QQuickItem*> all{item};
+        for (std::size_t i = 0; i < all.size(); ++i)
+            for (auto* child : all[i]->childItems())
+                if (child->isVisible())
+                    all.push_back(child);
+        return all;
+    }
 };
 
 TEST_F(Pictures, TablesAreDraggedApartAndTogetherAndWallsAreTapped) {
@@ -212,20 +234,50 @@ TEST_F(Pictures, ACureIsShownBeforeAndAfterAndAFigureOpensToItsWhy) {
     tap(QStringLiteral("whySheetClose"));
 }
 
+// The picture of the holds stands on small devices too, and no number lies on another or is cut
+// off: on a small laptop, on a tablet of 10 in held upright, and on one of 7 in, where people make
+// room for it.
+TEST_F(Pictures, HoldsHaveRoomOnSmallDevices) {
+    upToTheHolds();
+    const struct {
+        int width, height;
+        qreal density;
+        bool people;
+    } devices[] = {{1024, 600, 4, true}, {800, 1280, 5.9, true}, {1024, 600, 5.9, false}};
+    const auto numbers = std::size_t(room.workroom->step()->holds()->count());
+    ASSERT_GT(numbers, 8u);
+    for (const auto& device : devices)
+        for (const char* language : {"en", "de"}) {
+            SCOPED_TRACE(std::to_string(device.width) + " at " + std::to_string(device.density) +
+                         " " + language);
+            room.workroom->comfort()->setLanguage(QString::fromLatin1(language));
+            room.workroom->comfort()->setDensity(device.density);
+            room.window->resize(device.width, device.height);
+            settle(*room.window);
+            auto* holds = find(QStringLiteral("holds"));
+            ASSERT_TRUE(holds);
+            EXPECT_EQ(find(QStringLiteral("people")) != nullptr, device.people);
+            std::vector<QRectF> discs;
+            for (auto* item : everythingIn(holds))
+                if (item->objectName() == QLatin1String("hold"))
+                    discs.push_back(item->mapRectToItem(holds, item->boundingRect()));
+            ASSERT_EQ(discs.size(), numbers);
+            for (std::size_t i = 0; i < discs.size(); ++i) {
+                EXPECT_TRUE(holds->boundingRect().adjusted(-1, -1, 1, 1).contains(discs[i])) << i;
+                for (std::size_t k = 0; k < i; ++k) {
+                    const QRectF both = discs[i] & discs[k];
+                    EXPECT_LE(std::min(both.width(), both.height()), 0.5) << i << " " << k;
+                }
+            }
+        }
+    room.workroom->comfort()->setLanguage(QStringLiteral("en"));
+}
+
 // Where layers are held, the picture of the holds stands in place of the zones, and a tap lights
 // the next number.
 TEST_F(Pictures, HoldsAreLitOneNumberAfterTheOther) {
-    room.surroundings->setStill(true);
-    room.workroom->goToTable();
     auto& step = *room.workroom->step();
-    for (int i = 0; i < 6 && step.rounds().size() < 2; ++i) {
-        for (const auto& check : {"cautions", "palm-glides", "underside", "spare"})
-            if (step.asks())
-                step.answer(QLatin1String(check), true);
-        room.workroom->board()->doStep();
-        live(LiveController::kOneTapMs + 10); // sooner would be the same tap
-    }
-    ASSERT_GT(step.rounds().size(), 1);
+    upToTheHolds();
     const auto* holds = usable(QStringLiteral("holds"));
     ASSERT_TRUE(holds);
     EXPECT_FALSE(find(QStringLiteral("tiles")));

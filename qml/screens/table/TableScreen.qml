@@ -99,9 +99,15 @@ FocusScope {
             id: body
 
             readonly property bool alone: screen.low && !screen.beside
-            // Zones first: people have what they leave, but a line for each at least.
-            readonly property real strip: people.strip ? Math.max(Theme.tableTarget, Math.min(people.stripHeight, height - Theme.gap - tiles.neededHeight))
-                                          : Math.max(Theme.tableTarget, people.leastHeight, Math.min(people.amplyHeight, height - Theme.gap - tiles.neededHeight))
+            // Holds stand in place of the zones while they are set; in place of people too where they must.
+            readonly property bool held: screen.room.step.rounds.length > 0 && screen.room.board.stepReady
+            readonly property bool heldBeside: held && !alone && holds.fit(width - (screen.beside ? screen.column + Theme.gap : 0),
+                                                                           height - (screen.beside ? 0 : least + Theme.gap)) >= 0
+            readonly property bool heldAlone: held && !heldBeside && holds.fit(width, height) >= 0
+            readonly property bool peopled: !alone && !heldAlone
+            readonly property real least: people.strip ? Theme.tableTarget : Math.max(Theme.tableTarget, people.leastHeight) // a line for each person
+            readonly property real rest: height - Theme.gap - (heldBeside ? holds.amplyHeight : tiles.neededHeight)
+            readonly property real strip: Math.max(least, Math.min(people.strip ? people.stripHeight : people.amplyHeight, rest))
 
             Layout.fillWidth: true
             Layout.fillHeight: true
@@ -110,31 +116,29 @@ FocusScope {
 
             TileBoard {
                 id: tiles
-
                 objectName: "tiles"
                 anchors.left: parent.left
                 anchors.top: parent.top
-                width: body.alone || !screen.beside ? parent.width : parent.width - people.width - Theme.gap
-                height: body.alone || screen.beside ? parent.height : parent.height - people.height - Theme.gap
+                width: !body.peopled || !screen.beside ? parent.width : parent.width - people.width - Theme.gap
+                height: !body.peopled || screen.beside ? parent.height : parent.height - people.height - Theme.gap
                 visible: !holds.visible
                 board: screen.room.board
                 onTicked: zone => screen.room.live.tick(screen.room.board.quilt, zone)
                 onTakenBack: zone => screen.room.live.takeBack(screen.room.board.quilt, zone)
             }
-            // While the layers are held nothing else is looked at.
             HoldsPicture {
                 id: holds
 
                 objectName: "holds"
                 anchors.fill: tiles
-                visible: screen.room.step.rounds.length > 0 && screen.room.board.stepReady && height > 8.75 * Theme.tableText
+                visible: body.heldBeside || body.heldAlone
                 card: screen.room.step
             }
             PeopleBoard {
                 id: people
 
                 objectName: "people"
-                visible: !body.alone
+                visible: body.peopled
                 anchors.right: parent.right
                 anchors.bottom: parent.bottom
                 width: screen.beside ? screen.column : parent.width

@@ -16,7 +16,7 @@ StepCard::StepCard(LiveController* live, TableBoard* board, QObject* parent)
     , live_{live}
     , board_{board}
     , sides_{{"side", "over", "backing", "batting"}}
-    , holds_{{"x0", "y0", "round", "tape"}}
+    , holds_{{"x0", "y0", "round", "tape", "second"}}
     , checks_{{"check", "question", "cure", "answer"}} {
     connect(board_, &TableBoard::changed, this, &StepCard::refresh);
 }
@@ -56,7 +56,9 @@ void StepCard::describe(const Task& task, const QuiltPlan& plan, const Job& job)
         how_ = sheets::taskCheck(task.kind, waysOf(job, plan.zones), unit);
     caution_ = words::caution(task.kind);
     const Pass* pass = findPass(plan, task.pass);
-    holds_.setRows(pass ? holdsOf(task, *pass) : QList<QVariantList>{});
+    QList<QVariantList> holds = pass ? holdsOf(task, *pass) : QList<QVariantList>{};
+    lookAlongSides(holds);
+    holds_.setRows(std::move(holds));
     if (!pass)
         return;
     lines_ = step_words::lines(task.kind, job, plan, *pass, unit);
@@ -87,9 +89,29 @@ QList<QVariantList> StepCard::holdsOf(const Task& task, const Pass& pass) const 
         const double along = isAcross(hold.side) ? (hold.at - table.x0).in() / table.width().in()
                                                  : (hold.at - table.y0).in() / table.length().in();
         const QPointF at = turned.map(drawing::onEdge({0, 0, 1, 1}, hold.side, along));
-        rows.push_back({at.x(), at.y(), hold.number, tape});
+        rows.push_back({at.x(), at.y(), hold.number, tape, false});
     }
     return rows;
+}
+
+void StepCard::lookAlongSides(QList<QVariantList>& holds) {
+    nextAcross_ = nextDown_ = 1;
+    for (const bool down : {false, true})
+        for (const int end : {0, 1}) {
+            QList<QVariantList*> side;
+            for (QVariantList& hold : holds)
+                if (const qreal out = hold[down ? 0 : 1].toReal(); std::abs(out - end) < 1e-6)
+                    side << &hold;
+            const auto along = [down](const QVariantList* hold) {
+                return (*hold)[down ? 1 : 0].toReal();
+            };
+            std::ranges::sort(side, {}, along);
+            qreal& next = down ? nextDown_ : nextAcross_;
+            for (qsizetype i = 1; i < side.size(); ++i) {
+                next = std::min(next, along(side[i]) - along(side[i - 1]));
+                (*side[i])[4] = i % 2 == 1;
+            }
+        }
 }
 
 void StepCard::ask(const Task& task) {

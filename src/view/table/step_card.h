@@ -25,8 +25,12 @@ class StepCard : public QObject {
     Q_PROPERTY(TableRows* sides READ sides CONSTANT)
     /// The holds of the step as they lie on the table, in working order: `x0`, `y0` (0 … 1 across
     /// and down the table as it is drawn), `round` (from 1; those of one round are set together),
-    /// `tape`.
+    /// `tape`, `second` (every second one along its side: it may stand farther out).
     Q_PROPERTY(TableRows* holds READ holds CONSTANT)
+    /// How near two neighbours along one side are, as a share of that side: of the sides drawn
+    /// above and below the table, and of those left and right; 1 where none has a neighbour.
+    Q_PROPERTY(qreal nextAcross READ nextAcross NOTIFY changed)
+    Q_PROPERTY(qreal nextDown READ nextDown NOTIFY changed)
     /// The rounds there are, ascending; a number that only other passes or steps have is left out.
     Q_PROPERTY(QList<int> rounds READ rounds NOTIFY changed)
     /// What is asked: check, question, cure, answer ("", "yes", "no").
@@ -50,6 +54,8 @@ public:
     int pass() const { return pass_; }
     TableRows* sides() { return &sides_; }
     TableRows* holds() { return &holds_; }
+    qreal nextAcross() const { return nextAcross_; }
+    qreal nextDown() const { return nextDown_; }
     QList<int> rounds() const;
     TableRows* checks() { return &checks_; }
     QStringList toRedo() const { return toRedo_; }
@@ -69,6 +75,7 @@ private:
                   const bastewright::Job& job);
     void ask(const bastewright::Task& task);
     QList<QVariantList> holdsOf(const bastewright::Task& task, const bastewright::Pass& pass) const;
+    void lookAlongSides(QList<QVariantList>& holds);
 
     LiveController* live_;
     TableBoard* board_;
@@ -76,5 +83,6 @@ private:
     QStringList lines_, toRedo_;
     bool known_ = false, moves_ = false, asks_ = false;
     int pass_ = 1;
+    qreal nextAcross_ = 1, nextDown_ = 1;
     TableRows sides_, holds_, checks_;
 };
