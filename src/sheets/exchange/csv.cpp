@@ -68,12 +68,13 @@ std::string bringCsv(const Plan& plan) {
 
 std::string crewCsv(const Session& session, Unit unit) {
     std::string out;
-    line(out,
-         {"name", "from", "until", "reach", "unit", "pace", "closes", "irons", "lifts", "seated"});
+    line(out, {"name", "from", "until", "reach", "unit", "pace", "closes", "irons", "lifts",
+               "seated", "trouble_breathing"});
     for (const auto& h : session.setting.helpers)
         line(out, {csvText(h.name), clockOrNothing(h.from), clockOrNothing(h.until),
                    number(inUnit(h.reach, unit)), std::string{symbol(unit)}, number(h.pace),
-                   yesNo(h.closes), yesNo(h.irons), yesNo(h.lifts), yesNo(h.seated)});
+                   yesNo(h.closes), yesNo(h.irons), yesNo(h.lifts), yesNo(h.seated),
+                   yesNo(h.troubleBreathing)});
     return out;
 }
 

@@ -14,7 +14,8 @@ namespace bastewright {
 /// item,need,have,buy,unit
 std::string bringCsv(const Plan& plan);
 
-/// name,from,until,reach,unit,pace,closes,irons,lifts,seated: one line for each helper.
+/// name,from,until,reach,unit,pace,closes,irons,lifts,seated,trouble_breathing: one line for each
+/// helper.
 std::string crewCsv(const Session& session, Unit unit);
 
 /// person,start,end,quilt,pass,task,zone,points: one line for each person's part in each task, in

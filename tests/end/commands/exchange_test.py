@@ -152,6 +152,7 @@ class Exported(unittest.TestCase):
         for row, helper in zip(rows, self.job["helpers"]):
             self.assertEqual(float(row["reach"]), helper.get("reach", 27))
             self.assertEqual(row["until"], helper.get("until", ""))
+            self.assertEqual(row["trouble_breathing"], "yes" if helper.get("trouble_breathing") else "no")
 
     def test_everybodys_tasks(self):
         start = datetime.datetime.strptime(self.job["start"], "%H:%M")

@@ -79,10 +79,15 @@ TEST(Csv, anotherReaderGetsTheSameTasks) {
 }
 
 TEST(Csv, everyHelperIsInTheCrewList) {
-    const Session session = fixture::harbourLights();
+    Session session = fixture::harbourLights();
+    session.setting.helpers[1].troubleBreathing = true;
     const std::string csv = crewCsv(session, Unit::inch);
-    EXPECT_NE(csv.find("Cai,,15:00,27,in,1,yes,yes,yes,no\r\n"), std::string::npos) << csv;
-    EXPECT_NE(csv.find("Dot,,,25,in,1,yes,yes,yes,yes\r\n"), std::string::npos) << csv;
+    EXPECT_TRUE(csv.starts_with(
+        "name,from,until,reach,unit,pace,closes,irons,lifts,seated,trouble_breathing\r\n"))
+        << csv;
+    EXPECT_NE(csv.find("Bo,,,27,in,1,yes,yes,yes,no,yes\r\n"), std::string::npos) << csv;
+    EXPECT_NE(csv.find("Cai,,15:00,27,in,1,yes,yes,yes,no,no\r\n"), std::string::npos) << csv;
+    EXPECT_NE(csv.find("Dot,,,25,in,1,yes,yes,yes,yes,no\r\n"), std::string::npos) << csv;
 }
 
 // A break stands where it begins among the tasks, one line for each whose it is.
