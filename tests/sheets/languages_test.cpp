@@ -15,7 +15,7 @@ QString textOf(const Written& w) {
 
 TEST(SheetsInAnotherLanguage, LeaveNoEnglish) {
     SKIP_WITHOUT_POPPLER();
-    for (const char* name : {"harbour-lights", "leftover-batting"}) {
+    for (const char* name : {"harbour-lights", "leftover-batting", "winter-thread"}) {
         const Session session = fixture::demo(name);
         const GreekLetters greek;
         const Written w{session, planWhole(session)};

@@ -87,6 +87,10 @@ TEST(PlannedSheets, areFew) {
         expectPages(fixture::demo("winter-afternoon"), 15, 16);
     }
     {
+        SCOPED_TRACE("with thread");
+        expectPages(fixture::demo("winter-thread"), 6, 8);
+    }
+    {
         SCOPED_TRACE("three large quilts");
         expectPages(fixture::threeLargeQuilts(), 27, 28);
     }
@@ -167,6 +171,40 @@ TEST(PlannedSheets, theLeadHasTheWordsOfEveryCall) {
         }
         language::speak(QStringLiteral("en"));
     }
+}
+
+// Some passes have pins, the last ones dots: everybody is told which calls come in which.
+TEST(PlannedSheets, wherePinsRunShortEveryCallSaysItsPasses) {
+    SKIP_WITHOUT_POPPLER();
+    Session session = fixture::demo("harbour-lights");
+    session.jobs.front().basting.whereShort = Basting::With::dots;
+    const Plan plan = planWhole(session);
+    ASSERT_FALSE(anyStop(plan.findings));
+    const QuiltPlan& quilt = plan.quilts.front();
+    const int last = quilt.passes.back().number;
+    const auto dots = pointsOf(session.jobs.front(), quilt.zones, wayOf(Basting::With::dots), last);
+    ASSERT_GT(dots, 0);
+    for (const char* language : {"en", "de"}) {
+        language::speak(QString::fromLatin1(language));
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            const Written w{session, plan, {.paper = paper}};
+            expectEverybodysPasses(w);
+            expectGoodForm(w, paper);
+            const QString lead = pdf::pageTexts(w.path).front();
+            for (const auto with : {Basting::With::pins, Basting::With::dots})
+                for (const Call call : wayOf(with).calls) {
+                    const QString words = sheets::callForLead(call, std::array{&wayOf(with)});
+                    EXPECT_TRUE(lead.contains(pdf::normalised(words))) << words.toStdString();
+                }
+        }
+    }
+    language::speak(QStringLiteral("en"));
+    const Written w{session, plan, {}};
+    const QString ada = pageOf(w, "Ada");
+    EXPECT_TRUE(ada.contains(QStringLiteral("Pass %1: Lower the iron").arg(last)))
+        << ada.toStdString();
+    EXPECT_TRUE(ada.contains(QStringLiteral("Close from the middle outward")));
+    EXPECT_TRUE(pdf::pageTexts(w.path).front().contains(QStringLiteral("%1 dots").arg(dots)));
 }
 
 TEST(PlannedSheets, threeQuiltsNinePeopleTwoTables) {

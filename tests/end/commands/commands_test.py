@@ -19,7 +19,7 @@ from fractions import Fraction
 
 PROGRAM = sys.argv[1]
 DEMO = pathlib.Path(sys.argv[2])
-DEMOS = ["harbour-lights", "leftover-batting", "winter-afternoon"]
+DEMOS = ["harbour-lights", "leftover-batting", "winter-afternoon", "winter-thread"]
 
 
 def run(*arguments, **options):

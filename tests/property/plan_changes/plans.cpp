@@ -72,7 +72,8 @@ SessionToPlan toPlan(std::string name, std::function<Session()> session) {
 
 std::vector<SessionToPlan> sessionsToPlan() {
     std::vector<SessionToPlan> out;
-    for (const char* name : {"harbour-lights", "leftover-batting", "winter-afternoon"})
+    for (const char* name :
+         {"harbour-lights", "leftover-batting", "winter-afternoon", "winter-thread"})
         out.push_back(toPlan(name, [name] { return demo(name); }));
     out.push_back(toPlan("by-the-blocks", byTheBlocks));
     out.push_back(toPlan("cut-leftover", cutLeftover));

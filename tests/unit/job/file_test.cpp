@@ -35,7 +35,8 @@ protected:
 };
 
 TEST_F(SessionFile, ReadsTheDemosWithoutAnyFinding) {
-    for (const char* demo : {"harbour-lights", "leftover-batting", "winter-afternoon"}) {
+    for (const char* demo :
+         {"harbour-lights", "leftover-batting", "winter-afternoon", "winter-thread"}) {
         std::string path = BASTEWRIGHT_SOURCE "/assets/demo/";
         path.append(demo).append(".json");
         const SessionRead read = readSessionFile(path);

@@ -70,7 +70,8 @@ TEST(Help, IsWhatTheChangedSessionItselfTakes) {
 // One quilt and, on several tables, three.
 TEST(Help, SavesWhatThePlanOfTheDemosWithTheChangeSaves) {
     int offers = 0;
-    for (const char* demo : {"harbour-lights", "leftover-batting", "winter-afternoon"}) {
+    for (const char* demo :
+         {"harbour-lights", "leftover-batting", "winter-afternoon", "winter-thread"}) {
         const std::string file = std::string{BASTEWRIGHT_SOURCE "/assets/demo/"} + demo + ".json";
         const Session session = *readSessionFile(file).session;
         const Plan plan = planWhole(session, {.help = true});
