@@ -53,10 +53,6 @@
 <context>
     <name>BreakBoard</name>
     <message>
-        <source>Irons off. Pins off the chairs and the floor.</source>
-        <translation>Bügeleisen aus. Keine Nadeln auf Stühlen und Boden.</translation>
-    </message>
-    <message>
         <source>Resume</source>
         <translation>Weitermachen</translation>
     </message>
@@ -266,7 +262,7 @@
     </message>
     <message>
         <source>Fuse dots in some zones</source>
-        <translation>Klebepunkte in einigen Zonenn</translation>
+        <translation>Klebepunkte in einigen Zonen</translation>
     </message>
     <message>
         <source>Fewer zones today</source>
@@ -338,10 +334,6 @@
     <message>
         <source>A guest</source>
         <translation>Ein Gast</translation>
-    </message>
-    <message>
-        <source>Close what is open. Irons off and unplugged. Count the pins, sweep the floor, shut the door: no children, no pets.</source>
-        <translation>Offenes schließen. Bügeleisen aus und ausgesteckt. Nadeln zählen, Boden absuchen, Tür zu: keine Kinder, keine Tiere.</translation>
     </message>
     <message>
         <source>Whose hours?</source>
@@ -1024,6 +1016,14 @@
         <source>Number %1, the last</source>
         <translation>Nummer %1, die letzte</translation>
     </message>
+    <message>
+        <source>Tap for the next</source>
+        <translation>Weiter: antippen</translation>
+    </message>
+    <message>
+        <source>The last</source>
+        <translation>Die letzte</translation>
+    </message>
 </context>
 <context>
     <name>HoursBar</name>
@@ -1532,6 +1532,18 @@
     <message>
         <source>Finishes about %1</source>
         <translation>Fertig gegen %1</translation>
+    </message>
+    <message>
+        <source>Irons off. Pins off the chairs and the floor.</source>
+        <translation>Bügeleisen aus. Keine Nadeln auf Stühlen und Boden.</translation>
+    </message>
+    <message>
+        <source>Close what is open. Irons off and unplugged. Count the pins, sweep the floor, shut the door: no children, no pets.</source>
+        <translation>Offenes schließen. Bügeleisen aus und ausgesteckt. Nadeln zählen, Boden absuchen, Tür zu: keine Kinder, keine Tiere.</translation>
+    </message>
+    <message>
+        <source>Sweep the floor, shut the door: no children, no pets.</source>
+        <translation>Boden absuchen, Tür zu: keine Kinder, keine Tiere.</translation>
     </message>
 </context>
 <context>
@@ -2783,6 +2795,10 @@
         <source>%1 was left out</source>
         <translation>%1 wurde ausgelassen</translation>
     </message>
+    <message>
+        <source>Zones</source>
+        <translation>Zonen</translation>
+    </message>
 </context>
 <context>
     <name>RecordBook</name>
@@ -2826,20 +2842,20 @@
         <translation>Als Tabelle für andere Programme speichern</translation>
     </message>
     <message>
-        <source>%1, 1 zone closed</source>
-        <translation>%1, 1 Zone geschlossen</translation>
-    </message>
-    <message>
-        <source>%1, %2 zones closed</source>
-        <translation>%1, %2 Zonen geschlossen</translation>
-    </message>
-    <message>
         <source>Pass %1 · %2</source>
         <translation>Durchgang %1 · %2</translation>
     </message>
     <message>
         <source>planned %1</source>
         <translation>geplant %1</translation>
+    </message>
+    <message>
+        <source>%1, 1 zone done</source>
+        <translation>%1, 1 Zone erledigt</translation>
+    </message>
+    <message>
+        <source>%1, %2 zones done</source>
+        <translation>%1, %2 Zonen erledigt</translation>
     </message>
 </context>
 <context>
@@ -4891,6 +4907,38 @@
     <message>
         <source>How many</source>
         <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>Neither printers nor sheets in gray can be used, because %1 is missing. Install Bastewright again, or save the sheets in color.</source>
+        <translation>Weder Drucker noch graue Blätter gehen, weil %1 fehlt. Bastewright noch einmal installieren oder die Blätter farbig speichern.</translation>
+    </message>
+    <message>
+        <source>Neither printers nor sheets in gray can be used, because %1 cannot be opened (%2). Install Bastewright again, or save the sheets in color.</source>
+        <translation>Weder Drucker noch graue Blätter gehen, weil sich %1 nicht öffnen lässt (%2). Bastewright noch einmal installieren oder die Blätter farbig speichern.</translation>
+    </message>
+    <message>
+        <source>Neither printers nor sheets in gray can be used, because %1 is of another version. Install Bastewright again, or save the sheets in color.</source>
+        <translation>Weder Drucker noch graue Blätter gehen, weil %1 zu einer anderen Version gehört. Bastewright noch einmal installieren oder die Blätter farbig speichern.</translation>
+    </message>
+    <message>
+        <source>Pass %1:</source>
+        <translation>Durchgang %1:</translation>
+    </message>
+    <message>
+        <source>Passes %1:</source>
+        <translation>Durchgänge %1:</translation>
+    </message>
+    <message>
+        <source>Then:</source>
+        <translation>Dann:</translation>
+    </message>
+    <message>
+        <source>Pass %1: %2 calls. Nobody goes on before the next.</source>
+        <translation>Durchgang %1: %2 Rufe. Niemand macht vor dem nächsten weiter.</translation>
+    </message>
+    <message>
+        <source>Passes %1: %2 calls each. Nobody goes on before the next.</source>
+        <translation>Durchgänge %1: je %2 Rufe. Niemand macht vor dem nächsten weiter.</translation>
     </message>
 </context>
 <context>
@@ -8946,10 +8994,6 @@
         <translation>Nur eine Person hält es; abstellen auf der Ferse.</translation>
     </message>
     <message>
-        <source>Hands off. %1 holds the iron.</source>
-        <translation>Hände weg. Das Eisen hält: %1.</translation>
-    </message>
-    <message>
         <source>The iron is hot: up on its heel, off at breaks.</source>
         <translation>Das Eisen ist heiß: auf die Ferse stellen, in Pausen aus.</translation>
     </message>
@@ -9120,10 +9164,6 @@
     <message>
         <source>Fuse dots in place of pins: %1, %2 dots. Press them before the quilt is moved on.</source>
         <translation>Klebepunkte statt Nadeln: %1, %2 Punkte. Aufbügeln, bevor der Quilt weitergeschoben wird.</translation>
-    </message>
-    <message>
-        <source>Fuse dots cannot stand in here: the batting does not take an iron, or the zones that wait hold too few pins.</source>
-        <translation>Klebepunkte helfen hier nicht: Das Vlies verträgt kein Bügeleisen, oder die wartenden Zonen haben zu wenige Nadeln.</translation>
     </message>
     <message>
         <source>The pins last for today&apos;s part: 1 zone is left for another day, with %1 pins more.</source>
@@ -9909,6 +9949,58 @@
         <source>In what is left of %1 some zones get fuse dots or are left out. Take that back first, then its passes can be planned anew.</source>
         <translation>Im Rest von %1 bekommen einige Zonen Klebepunkte oder sind ausgelassen. Das zuerst zurücknehmen, dann lassen sich die Durchgänge neu planen.</translation>
     </message>
+    <message>
+        <source>Where the pins run short</source>
+        <translation>Wo die Nadeln nicht reichen</translation>
+    </message>
+    <message>
+        <source>Pins run short: pass %1 gets %2.</source>
+        <translation>Die Nadeln reichen nicht: Durchgang %1 bekommt %2.</translation>
+    </message>
+    <message>
+        <source>Pins run short: passes %1 get %2.</source>
+        <translation>Die Nadeln reichen nicht: Die Durchgänge %1 bekommen %2.</translation>
+    </message>
+    <message>
+        <source>Pins run short: zone %1 gets %2.</source>
+        <translation>Die Nadeln reichen nicht: Zone %1 bekommt %2.</translation>
+    </message>
+    <message>
+        <source>Pins run short: zones %1 get %2.</source>
+        <translation>Die Nadeln reichen nicht: Die Zonen %1 bekommen %2.</translation>
+    </message>
+    <message>
+        <source>Pins run short: zones %1 and all of pass %2 get %3.</source>
+        <translation>Die Nadeln reichen nicht: Die Zonen %1 und alles von Durchgang %2 bekommen %3.</translation>
+    </message>
+    <message>
+        <source>With %1 pins more all of it could be pinned.</source>
+        <translation>Mit %1 Nadeln mehr ließe sich alles stecken.</translation>
+    </message>
+    <message>
+        <source>Fuse dots cannot stand in here: the batting does not take an iron, or nobody here may use one.</source>
+        <translation>Klebepunkte gehen hier nicht: Das Vlies verträgt kein Bügeleisen, oder niemand hier darf bügeln.</translation>
+    </message>
+    <message>
+        <source>With 1 pin more all of it could be pinned.</source>
+        <translation>Mit 1 Nadel mehr ließe sich alles stecken.</translation>
+    </message>
+    <message>
+        <source>Use fuse dots where they run short, with an iron</source>
+        <translation>Klebepunkte nehmen, wo sie nicht reichen, mit einem Bügeleisen</translation>
+    </message>
+    <message>
+        <source>Use fuse dots where they run short</source>
+        <translation>Klebepunkte nehmen, wo sie nicht reichen</translation>
+    </message>
+    <message>
+        <source>%1 They lie at the same marks.</source>
+        <translation>%1 Sie liegen an denselben Marken.</translation>
+    </message>
+    <message>
+        <source>Hands off. At the iron: %1.</source>
+        <translation>Hände weg. Am Bügeleisen: %1.</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>
@@ -10395,6 +10487,10 @@
     <message>
         <source>Air</source>
         <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Bring more</source>
+        <translation>Mehr mitbringen</translation>
     </message>
 </context>
 <context>
