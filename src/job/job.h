@@ -45,13 +45,11 @@ struct Basting {
     /// Parallel rows placed by two marked ribbons; one figure in every block; or as few as can be
     /// found, wherever they are needed.
     enum class Layout { rows, blocks, fewest };
-    With with = With::pins;
+    With with = With::pins, whereShort = With::pins; ///< the latter: where the box does not last
     Length spacing = Length::inches(4); ///< of spray the depth of a band (`spacingsOf`)
     Length pinLength = Length::inches(1);
     Length clear = Length::inch64ths(32); ///< least distance of a pin from a seam that will be sewn
     Length edge = Length::inches(1);      ///< least distance of a pin from the edge of the top
-    /// What stands in where the pins in the box do not last: dots; pins: nothing, more are fetched.
-    With whereShort = With::pins;
     Start start = Start::best;
     Along along = Along::either;
     /// Nothing: by the blocks where that takes at most a tenth more than rows, else in rows.

@@ -7,9 +7,6 @@ namespace {
 
 using namespace plan_limits;
 
-constexpr std::array kZoneWithWords{
-    Word{"pins", Basting::With::pins}, Word{"dots", Basting::With::dots},
-    Word{"thread", Basting::With::thread}, Word{"spray", Basting::With::spray}};
 constexpr std::array kHoldWords{Word{"clamp", Hold::Kind::clamp}, Word{"tape", Hold::Kind::tape}};
 // "along" the quilt's length, or across it.
 constexpr std::array kDirectionWords{Word{"along", true}, Word{"across", false}};
@@ -163,7 +160,7 @@ void zoneFields(Fields& f, Z& zone) {
     f.require({"id", "pass", "points"});
     f.text("id", zone.id);
     f.count("pass", zone.pass, kCount);
-    f.word("with", zone.with, kZoneWithWords);
+    f.word("with", zone.with, kWithWords);
     rectFields(f, zone.area);
     f.list("points", zone.points, kPoints, [](Fields& p, auto& point) { pointFields(p, point); });
 }

@@ -23,6 +23,9 @@ inline constexpr std::array kUnitWords{Word{"in", Unit::inch}, Word{"cm", Unit::
                                        Word{"mm", Unit::millimetre}};
 inline constexpr std::array kSideWords{Word{"head", Side::head}, Word{"foot", Side::foot},
                                        Word{"left", Side::left}, Word{"right", Side::right}};
+inline constexpr std::array kWithWords{
+    Word{"pins", Basting::With::pins}, Word{"dots", Basting::With::dots},
+    Word{"thread", Basting::With::thread}, Word{"spray", Basting::With::spray}};
 inline constexpr std::array kStartWords{
     Word{"centred", Basting::Start::centred}, Word{"fewest-shifts", Basting::Start::besideMiddle},
     Word{"best", Basting::Start::best}, Word{"one-end", Basting::Start::oneEnd},

@@ -17,9 +17,6 @@ inline constexpr std::array kMethodWords{Word{"in-the-ditch", Quilting::Method::
                                          Word{"single-tacks", Quilting::Method::singleTacks},
                                          Word{"free-motion", Quilting::Method::freeMotion},
                                          Word{"undecided", Quilting::Method::undecided}};
-inline constexpr std::array kWithWords{
-    Word{"pins", Basting::With::pins}, Word{"dots", Basting::With::dots},
-    Word{"thread", Basting::With::thread}, Word{"spray", Basting::With::spray}};
 inline constexpr std::array kWhereShortWords{Word{"pins", Basting::With::pins},
                                              Word{"dots", Basting::With::dots}};
 

@@ -56,10 +56,26 @@ public:
         }
         for (const auto& [kind, nothing] : calls)
             sum += call(kind, plan);
-        return std::max(0.0, sum);
+        return std::max(0.0, sum + pressing(plan, paces));
     }
 
 private:
+    /// One iron is in one person's hands: by as many of the quickest as there are irons, each of
+    /// whom steps up to a zone once. `paces` from the quickest on.
+    double pressing(const PassPlan& plan, const std::vector<double>& paces) const {
+        double work = 0, all = 0;
+        for (const Task& t : plan.tasks)
+            if (isOfZone(t.kind) && zoneStep(t.kind).by == WayStep::By::irons &&
+                !given_.situation.inHand.contains(t.id))
+                for (const OwnedZone& z : plan.crew.zones)
+                    if (z.zone.id == t.zone)
+                        work += secondsAPoint(t.kind) * double(z.zone.points.size());
+        const auto irons = static_cast<std::size_t>(std::max(1, given_.session.setting.room.irons));
+        for (std::size_t k = 0; k < std::min(irons, paces.size()); ++k)
+            all += paces[k];
+        return work > 0 && all > 0 ? work / all + kStepUpToZone : 0;
+    }
+
     /// Everybody can reach so much from where they belong: no set of people is through before it
     /// has done what nobody else reaches.
     double call(TaskKind kind, const PassPlan& plan) const {

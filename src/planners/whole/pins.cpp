@@ -30,7 +30,7 @@ struct Places {
 Sentence said(const Places& at, const Sentence& dots) {
     Sentences numbers;
     for (const int pass : at.passes)
-        numbers.push_back(core::says("%1", pass));
+        numbers.emplace_back(std::to_string(pass));
     const Sentence passes = core::listed(numbers, numbers.size()), zones = zoneList(at.zones);
     if (at.zones.empty())
         return at.passes.size() == 1
@@ -74,18 +74,20 @@ Findings adviceOnStandIns(const Session& session, const std::vector<QuiltPlan>& 
                 at.passes.push_back(z.pass);
         });
     }
+    const std::int64_t missing = all - std::max<std::int64_t>(0, have);
     Findings out;
     for (std::size_t q = 0; q < quilts.size(); ++q)
         for (const auto& [way, at] : instead[q])
-            out.push_back(ofQuilt({Finding::Kind::dotsPlanned,
-                                   Finding::Level::note,
-                                   "/basting/where_short",
-                                   said(at, way->words.count(at.points)),
-                                   core::says("With %1 pins more all of it could be pinned.",
-                                              all - std::max<std::int64_t>(0, have)),
-                                   {},
-                                   {static_cast<int>(at.points)}},
-                                  static_cast<int>(q), session.severalQuilts));
+            out.push_back(ofQuilt(
+                {Finding::Kind::dotsPlanned,
+                 Finding::Level::note,
+                 "/basting/where_short",
+                 said(at, way->words.count(at.points)),
+                 missing == 1 ? core::says("With 1 pin more all of it could be pinned.")
+                              : core::says("With %1 pins more all of it could be pinned.", missing),
+                 {},
+                 {static_cast<int>(at.points)}},
+                static_cast<int>(q), session.severalQuilts));
     if (pinned <= have)
         return out;
     for (std::size_t q = 0; q < quilts.size(); ++q)

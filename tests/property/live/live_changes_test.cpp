@@ -181,6 +181,15 @@ std::vector<Spoiled> allWaysToSpoil() {
              z->points.erase(z->points.begin());
              return true;
          }},
+        {"a zone that waits is basted otherwise",
+         [](Plan& p, const LiveState& s, Seconds) {
+             Zone* z = zoneThat(
+                 p, [&](const auto& key) { return !isBegun(s, key) && !s.setAside.contains(key); });
+             if (z == nullptr || !asksForTasks(p))
+                 return false;
+             z->with = z->with ? std::nullopt : std::optional{Basting::With::dots};
+             return true;
+         }},
         {"a pass lies an inch farther",
          [](Plan& p, const LiveState&, Seconds) {
              for (QuiltPlan& q : p.quilts)

@@ -36,6 +36,13 @@ Session byTheBlocks() {
     return s;
 }
 
+/// Harbour Lights with fuse dots where its pins run short.
+Session fewPins() {
+    Session s = demo("harbour-lights");
+    s.jobs.front().basting.whereShort = Basting::With::dots;
+    return s;
+}
+
 /// Leftovers of which one has to be cut in two first.
 Session cutLeftover() {
     Session s = demo("leftover-batting");
@@ -77,11 +84,13 @@ std::vector<SessionToPlan> sessionsToPlan() {
         out.push_back(toPlan(name, [name] { return demo(name); }));
     out.push_back(toPlan("by-the-blocks", byTheBlocks));
     out.push_back(toPlan("cut-leftover", cutLeftover));
+    out.push_back(toPlan("few-pins", fewPins));
     for (std::uint64_t seed = 1; seed <= 30; ++seed)
         out.push_back(
             toPlan("seed-" + std::to_string(seed), [seed] { return randomSession(seed); }));
     for (SessionToPlan& s : out)
-        s.quick = s.name == "winter-afternoon" || s.name == "cut-leftover" || s.name == "seed-15";
+        s.quick = s.name == "winter-afternoon" || s.name == "cut-leftover" ||
+                  s.name == "few-pins" || s.name == "seed-15";
     return out;
 }
 

@@ -134,6 +134,12 @@ Afternoon anyAfternoon(std::uint64_t seed) {
             a.session.jobs.back().batting.thickness = Length::millimetres(13);
     }
     a.session.severalQuilts = quilts > 1;
+    if (dice.once(3)) {
+        setting.stash.pins = dice.between(40, 900);
+        for (Job& job : a.session.jobs)
+            if (!dice.once(4))
+                job.basting.whereShort = Basting::With::dots;
+    }
     return a;
 }
 

@@ -47,21 +47,22 @@ int stepOf(const Task& t, bool back) {
         return 9;
     case TaskKind::dotUpper:
         return 10;
+    case TaskKind::press:
+        return 11;
+    case TaskKind::cool: // dots before pins, where a pass has both
+        return 12;
     case TaskKind::placeOpen:
     case TaskKind::spray:
-        return 10;
+        return 13;
     case TaskKind::smooth:
-        return 11;
+        return 14;
     case TaskKind::closePins:
     case TaskKind::stitch:
-        return 12;
-    case TaskKind::press:
-        return 12;
-    case TaskKind::cool:
+        return 15;
     case TaskKind::settle:
-        return 13;
+        return 16;
     case TaskKind::checkUnderside:
-        return 14;
+        return 17;
     case TaskKind::turnOver:
         return 500;
     case TaskKind::handOver:
@@ -125,8 +126,8 @@ private:
                 return &p;
         return nullptr;
     }
-    bool is(std::size_t q, Basting::With with) const {
-        return session_.jobs[q].basting.with == with;
+    bool is(std::size_t q, const Zone& z, Basting::With with) const {
+        return z.with.value_or(session_.jobs[q].basting.with) == with;
     }
 
     void list() {
@@ -271,10 +272,10 @@ private:
             const int once = z.points.empty() ? 0 : 1;
             const bool thick = session_.jobs[q].batting.thickness > Length::millimetres(10);
             const auto times = [&](TaskKind k) { return done[{z.id, k}]; };
-            const int pins = is(q, Basting::With::pins) ? once : 0;
-            const int dots = is(q, Basting::With::dots) ? once : 0;
-            const int sewn = is(q, Basting::With::thread) ? once : 0;
-            const int sprayed = is(q, Basting::With::spray) ? once : 0;
+            const int pins = is(q, z, Basting::With::pins) ? once : 0;
+            const int dots = is(q, z, Basting::With::dots) ? once : 0;
+            const int sewn = is(q, z, Basting::With::thread) ? once : 0;
+            const int sprayed = is(q, z, Basting::With::spray) ? once : 0;
             if (times(TaskKind::placeOpen) != pins || times(TaskKind::closePins) != pins ||
                 times(TaskKind::dotLower) != dots || times(TaskKind::dotUpper) != dots ||
                 times(TaskKind::press) != dots * (thick ? 2 : 1) ||

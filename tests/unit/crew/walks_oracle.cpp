@@ -176,10 +176,14 @@ void rested(const Session& session, const CrewPlan& plan, std::vector<std::strin
 
 std::vector<std::string> longLists(const CrewPlan& plan) {
     std::vector<std::string> out;
-    std::map<std::tuple<std::string, int, int>, std::set<Call>> lines;
+    // Where a pass has dots and pins, both have their own.
+    std::map<std::tuple<std::string, int, int, bool>, std::set<Call>> lines;
     for (const Task& t : plan.tasks)
-        if (!t.zone.empty() && !t.people.empty() && !t.id.ends_with(".back"))
-            lines[{t.people.front(), t.job, t.pass}].insert(callOf(t.kind));
+        if (!t.zone.empty() && !t.people.empty() && !t.id.ends_with(".back")) {
+            const bool dots = t.kind == TaskKind::dotLower || t.kind == TaskKind::dotUpper ||
+                              t.kind == TaskKind::press;
+            lines[{t.people.front(), t.job, t.pass, dots}].insert(callOf(t.kind));
+        }
     for (const auto& [key, calls] : lines)
         if (calls.size() > 3)
             out.push_back(
