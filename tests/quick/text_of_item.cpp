@@ -10,7 +10,7 @@
 namespace bastewright::app {
 namespace {
 
-constexpr qreal kSlack = 1.5;
+constexpr qreal kRounding = 1.5;
 
 // As the QML type Text numbers them.
 constexpr int kWrapAtWordOrAnywhere = 4;
@@ -76,9 +76,9 @@ QString whatIsCut(const QQuickItem& text) {
     if (text.property("truncated").toBool())
         return QStringLiteral("elided");
     const QRectF room = inside(text);
-    if (text.property("contentWidth").toReal() > room.width() + kSlack)
+    if (text.property("contentWidth").toReal() > room.width() + kRounding)
         return QStringLiteral("wider than its item");
-    if (text.property("contentHeight").toReal() > room.height() + kSlack)
+    if (text.property("contentHeight").toReal() > room.height() + kRounding)
         return QStringLiteral("higher than its item");
     return {};
 }

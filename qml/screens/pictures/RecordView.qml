@@ -130,8 +130,8 @@ Rectangle {
                         required property string pace
 
                         first: name
-                        second: zones === 1 ? qsTr("%1, 1 zone closed").arg(here)
-                                            : qsTr("%1, %2 zones closed").arg(here).arg(zones)
+                        second: zones === 1 ? qsTr("%1, 1 zone done").arg(here)
+                                            : qsTr("%1, %2 zones done").arg(here).arg(zones)
                         third: pace
                     }
                 }

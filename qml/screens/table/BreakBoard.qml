@@ -40,7 +40,7 @@ Rectangle {
             width: parent.width
             horizontalAlignment: Text.AlignHCenter
             color: Theme.quiet
-            text: qsTr("Irons off. Pins off the chairs and the floor.")
+            text: rest.room.live.breakText
         }
         TablePress {
             objectName: "resume"

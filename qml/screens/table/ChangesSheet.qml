@@ -67,9 +67,9 @@ Sheet {
         GridChoice { objectName: "someGoes"; glyph: "minus"; text: qsTr("Somebody leaves"); onClicked: sheet.page = "goes" }
         GridChoice { objectName: "someHours"; glyph: "clock"; text: qsTr("Somebody's hours"); onClicked: sheet.page = "hours" }
         GridChoice { glyph: "swap"; text: qsTr("Swap a helper"); onClicked: sheet.page = "swap" }
-        GridChoice { objectName: "pinsChanged"; glyph: "pin"; text: qsTr("Pins"); onClicked: sheet.page = "pins" }
-        GridChoice { text: qsTr("Add an iron"); onClicked: { sheet.close(); sheet.desk.irons(1) } }
-        GridChoice { text: qsTr("Take an iron away"); onClicked: { sheet.close(); sheet.desk.irons(-1) } }
+        GridChoice { objectName: "pinsChanged"; visible: sheet.room.live.withPins; glyph: "pin"; text: qsTr("Pins"); onClicked: sheet.page = "pins" }
+        GridChoice { objectName: "ironMore"; visible: sheet.room.live.withIrons; text: qsTr("Add an iron"); onClicked: { sheet.close(); sheet.desk.irons(1) } }
+        GridChoice { objectName: "ironLess"; visible: sheet.room.live.withIrons; text: qsTr("Take an iron away"); onClicked: { sheet.close(); sheet.desk.irons(-1) } }
         GridChoice { objectName: "tableMore"; glyph: "table"; text: qsTr("Add a table"); onClicked: { sheet.close(); sheet.desk.tables(1) } }
         GridChoice { objectName: "tableLess"; glyph: "table"; text: qsTr("Take a table away"); onClicked: { sheet.close(); sheet.desk.tables(-1) } }
         GridChoice {
@@ -138,7 +138,7 @@ Sheet {
     TableWords {
         width: parent.width
         visible: sheet.page === "night"
-        text: qsTr("Close what is open. Irons off and unplugged. Count the pins, sweep the floor, shut the door: no children, no pets.")
+        text: sheet.room.live.nightText
     }
     TablePress {
         width: parent.width

@@ -114,6 +114,7 @@ Sheet {
         }
         GridChoice {
             objectName: "countPins"
+            visible: sheet.room.live.withPins
             glyph: "pin"
             text: qsTr("Count pins")
             onClicked: {

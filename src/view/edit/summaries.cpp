@@ -39,10 +39,20 @@ QString supplies(const Stash& stash) {
     int clips = 0;
     for (const auto& kind : stash.clips)
         clips += kind.count;
-    const QString what =
-        FieldModel::tr("%1 pins, %2 clamps, %3 clips").arg(stash.pins).arg(stash.clamps).arg(clips);
-    return stash.name.empty() ? what
-                              : QStringLiteral("%1, %2").arg(words::fromCore(stash.name), what);
+    QStringList parts;
+    if (!stash.name.empty())
+        parts << words::fromCore(stash.name);
+    if (stash.pins > 0)
+        parts << (stash.pins == 1 ? FieldModel::tr("1 pin")
+                                  : FieldModel::tr("%1 pins").arg(stash.pins));
+    if (stash.clamps > 0)
+        parts << (stash.clamps == 1 ? FieldModel::tr("1 clamp")
+                                    : FieldModel::tr("%1 clamps").arg(stash.clamps));
+    if (clips > 0)
+        parts << (clips == 1 ? FieldModel::tr("1 clip") : FieldModel::tr("%1 clips").arg(clips));
+    if (stash.pins <= 0 && stash.clamps <= 0 && clips <= 0)
+        parts << FieldModel::tr("nothing counted yet");
+    return parts.join(QStringLiteral(", "));
 }
 
 QString newName(const Setting& setting) {

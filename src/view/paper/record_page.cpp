@@ -24,17 +24,24 @@ struct RecordText {
 constexpr int kResolution = 720; // ten to the point
 
 Flow people(const Record& record, double width) {
+    // Thread and spray have one step of zones, which is their last.
+    const bool opened =
+        std::ranges::any_of(record.people, [](const auto& p) { return p.zonesOpened > 0; });
+    std::vector<Column> columns{{RecordText::tr("Who"), -1}, {RecordText::tr("At the table"), 90}};
+    if (opened)
+        columns.push_back({RecordText::tr("Opened"), 60, true});
+    columns.push_back({opened ? RecordText::tr("Closed") : RecordText::tr("Zones"), 60, true});
+    columns.push_back({RecordText::tr("Speed"), 170});
     std::vector<std::vector<Cell>> rows;
-    for (const auto& p : record.people)
-        rows.push_back({Cell{isolated(p.name), true}, Cell{words::span(p.here)},
-                        Cell{QString::number(p.zonesOpened)}, Cell{QString::number(p.zonesClosed)},
-                        Cell{record_words::pace(p)}});
-    return table({{RecordText::tr("Who"), -1},
-                  {RecordText::tr("At the table"), 90},
-                  {RecordText::tr("Opened"), 60, true},
-                  {RecordText::tr("Closed"), 60, true},
-                  {RecordText::tr("Speed"), 170}},
-                 rows, width);
+    for (const auto& p : record.people) {
+        std::vector<Cell> row{Cell{isolated(p.name), true}, Cell{words::span(p.here)}};
+        if (opened)
+            row.push_back(Cell{QString::number(p.zonesOpened)});
+        row.push_back(Cell{QString::number(p.zonesClosed)});
+        row.push_back(Cell{record_words::pace(p)});
+        rows.push_back(std::move(row));
+    }
+    return table(columns, rows, width);
 }
 
 Flow calls(const Record& record, double width) {

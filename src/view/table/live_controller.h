@@ -13,6 +13,10 @@
 #include <functional>
 #include <optional>
 
+namespace bastewright {
+struct Way;
+}
+
 /// A running session: reports what happens at the table to the library and shows where it stands.
 /// Nothing changes on the screen before the library has stored it. What is shown is what the
 /// library holds, in the library's order, so that several windows on one session keep in step: what
@@ -41,6 +45,12 @@ class LiveController : public QObject {
     Q_PROPERTY(QString pinsText READ pinsText NOTIFY changed)
     /// In the box, in the quilt, back in the box: a line each; none for dots alone.
     Q_PROPERTY(QStringList pinsLines READ pinsLines NOTIFY changed)
+    /// Pins are taken from a box in this session; dots are pressed in it, or may stand in for pins.
+    Q_PROPERTY(bool withPins READ withPins NOTIFY changed)
+    Q_PROPERTY(bool withIrons READ withIrons NOTIFY changed)
+    /// What has to be so while there is a break, and before the hall is left.
+    Q_PROPERTY(QString breakText READ breakText NOTIFY changed)
+    Q_PROPERTY(QString nightText READ nightText NOTIFY changed)
     Q_PROPERTY(QString pinsNotice READ pinsNotice NOTIFY changed)
     Q_PROPERTY(QString finishText READ finishText NOTIFY changed)
     Q_PROPERTY(QString finishAbout READ finishAbout NOTIFY changed) ///< the same without the range
@@ -137,6 +147,10 @@ public:
     QString progressText() const;
     QString pinsText() const;
     QStringList pinsLines() const;
+    bool withPins() const;
+    bool withIrons() const;
+    QString breakText() const;
+    QString nightText() const;
     QString pinsNotice() const;
     QString finishText() const;
     QString finishAbout() const;
@@ -164,6 +178,8 @@ private:
     Finish finish() const;
     /// A thousand simulated afternoons, kept for all who ask until the next change or minute.
     const bastewright::Forecast& expected() const;
+    /// How the session's quilts are basted, each way once.
+    std::vector<const bastewright::Way*> ways() const;
     void begin();
     /// A session whose first event was not stored (its disk was full, say) begins now.
     bool beginIfNotBegun();

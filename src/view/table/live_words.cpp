@@ -5,6 +5,7 @@
 #include "view/base/people_palette.h"
 #include "view/base/words.h"
 #include "view/table/live_controller.h"
+#include "ways/way.h"
 
 #include <QDateTime>
 #include <QLocale>
@@ -120,6 +121,48 @@ QStringList LiveController::pinsLines() const {
     if (pins.toPlace > 0)
         out << tr("Still to be placed: %1").arg(pins.toPlace);
     return out;
+}
+
+std::vector<const Way*> LiveController::ways() const {
+    std::vector<const Way*> out;
+    if (live_)
+        for (std::size_t q = 0; q < live_->plan().quilts.size(); ++q)
+            for (const Way* way : waysOf(live_->session().jobs[q], live_->plan().quilts[q].zones))
+                if (std::ranges::find(out, way) == out.end())
+                    out.push_back(way);
+    return out;
+}
+
+bool LiveController::withPins() const {
+    return std::ranges::any_of(ways(), &Way::fromBox);
+}
+
+bool LiveController::withIrons() const {
+    return std::ranges::any_of(ways(), [](const Way* way) {
+        return way->irons || (way->instead && wayOf(*way->instead).irons);
+    });
+}
+
+QString LiveController::breakText() const {
+    QStringList out;
+    if (withPins() || withIrons())
+        out << tr("Irons off. Pins off the chairs and the floor.");
+    for (const Way* way : ways())
+        if (!way->fromBox && !way->irons)
+            out << words::fromCore(way->words.atBreaks);
+    return out.join(QLatin1Char(' '));
+}
+
+QString LiveController::nightText() const {
+    QStringList out;
+    for (const Way* way : ways())
+        if (!way->fromBox && !way->irons)
+            out << words::fromCore(way->words.atBreaks) << words::fromCore(way->words.putAway);
+    out << (withPins() || withIrons()
+                ? tr("Close what is open. Irons off and unplugged. Count the pins, sweep the "
+                     "floor, shut the door: no children, no pets.")
+                : tr("Sweep the floor, shut the door: no children, no pets."));
+    return out.join(QLatin1Char(' '));
 }
 
 QString LiveController::pinsNotice() const {
