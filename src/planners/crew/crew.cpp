@@ -6,6 +6,7 @@
 #include "planners/crew/earliest.h"
 #include "planners/crew/findings.h"
 #include "planners/crew/pass_day.h"
+#include "planners/crew/places_before.h"
 
 #include <algorithm>
 
@@ -16,8 +17,8 @@ using namespace crew;
 /// As a pass that is not planned yet goes by calls, for where breaks in it can be.
 constexpr int kCallsOfPass = 6;
 
-/// Ways to share people among several tables.
-constexpr std::uint64_t kWaysTried = 3;
+/// Ways to share people among several tables, and to spread them round one.
+constexpr std::size_t kWaysTried = 3, kPlacesTried = 4;
 
 class CrewPlanner {
 public:
@@ -45,56 +46,19 @@ public:
     }
 
     CrewPlan run() {
-        takePlaces();
+        if (situation_.before != nullptr)
+            takePlacesBefore(*given_, tables_, crews_, letters_);
         auto blocks = blocksOf();
         several_ = tablesInUse(blocks) > 1;
         if (several_)
             blocks = shareOutPeople(blocks);
         else
-            work(blocks);
+            blocks = workFromBestPlaces(blocks);
         tell(blocks);
         return std::move(plan_);
     }
 
 private:
-    /// Letters and places that people have already.
-    void takePlaces() {
-        if (situation_.before == nullptr)
-            return;
-        for (std::size_t q = 0; q < quilts_.size() && q < situation_.before->quilts.size(); ++q) {
-            const QuiltPlan& was = situation_.before->quilts[q];
-            std::map<int, bastewright::Length> stood;
-            Letters& letters = letters_[quilts_[q].surface.number];
-            bool begun = false;
-            for (const Pass& p : was.passes) {
-                const bool here = anyOf(situation_, situation_.before->tasks, static_cast<int>(q),
-                                        p.number, true);
-                begun = begun || here;
-                if (!here)
-                    continue;
-                for (const Stretch& s : p.stretches) {
-                    // Quilts that lie on one surface by turns may have the same letters.
-                    if (std::ranges::none_of(
-                            letters, [&](const auto& had) { return had.second == s.place; }))
-                        letters.emplace(s.person, s.place);
-                    for (std::size_t h = 0; h < hands_.size() && !s.edges.empty(); ++h)
-                        if (hands_[h].helper.name == s.person) {
-                            const StandingPlace& e = s.edges.front();
-                            const auto origin = isAcross(e.side) ? p.table.x0 : p.table.y0;
-                            stood[static_cast<int>(h)] = onTheWayRound(tables_[q].sides(), e.side,
-                                                                       e.along.middle() - origin);
-                        }
-                }
-            }
-            if (begun)
-                tables_[q].stood(stood);
-            for (std::size_t p = 0; p < was.passes.size() && p < crews_[q].size(); ++p)
-                if (isBehind(situation_, session_.jobs[q], static_cast<int>(q), was.passes[p]))
-                    crews_[q][p] = crewBehind(hands_, situation_, static_cast<int>(q), was,
-                                              was.passes[p].number);
-        }
-    }
-
     std::vector<Block> blocksOf() const {
         std::vector<Block> out;
         for (std::size_t q = 0; q < quilts_.size() && q < session_.jobs.size(); ++q)
@@ -134,43 +98,68 @@ private:
 
     /// Several tables: the best of a few ways to share people among them.
     std::vector<Block> shareOutPeople(const std::vector<Block>& blocks) {
-        struct Way {
+        return bestOf(options_.sharings ? kWaysTried : 1, [&](std::size_t way) {
+            return std::optional{handOut(
+                *given_, tables_, blocks,
+                [&](Block& b, int start, const std::vector<int>& ahead) {
+                    return workOfSeveral(b, start, ahead);
+                },
+                stop_, way + 1)};
+        });
+    }
+
+    /// One table. Where somebody comes or goes between passes, the places that are best as long as
+    /// all are there may not be best in the end, above all a seat, which is kept: the next best are
+    /// tried too.
+    std::vector<Block> workFromBestPlaces(const std::vector<Block>& blocks) {
+        const bool nobodyYet =
+            std::ranges::all_of(tables_, [](const QuiltTable& t) { return t.stood().empty(); });
+        bool others = nobodyYet;
+        return bestOf(kPlacesTried, [&](std::size_t way) -> std::optional<std::vector<Block>> {
+            if (way > 0 && !others)
+                return {};
+            if (way > 0)
+                for (QuiltTable& t : tables_)
+                    t.leaveOutPlaces(way);
+            work(blocks);
+            others = others && crewsDiffer(passes_) &&
+                     std::ranges::any_of(tables_,
+                                         [](const QuiltTable& t) { return t.hasOtherPlaces(); });
+            return blocks;
+        });
+    }
+
+    /// The best of a few ways to work all passes, each from where things stand now; gives its
+    /// passes in their order. `way` does it for the first, second, … and gives nothing where there
+    /// is none.
+    template <class OneWay>
+    std::vector<Block> bestOf(std::size_t ways, OneWay way) {
+        struct Done {
             std::vector<Block> blocks;
             std::vector<PassPlan> passes;
             std::vector<std::vector<PassCrew>> crews;
             std::vector<QuiltTable> tables;
             std::map<int, Letters> letters;
-            int overtime = 0, end = 0;
+            int end = 0;
         };
         const auto letters = letters_;
         const auto crews = crews_;
         const auto tables = tables_;
-        std::optional<Way> best;
-        for (std::uint64_t seed = 1; seed <= (options_.sharings ? kWaysTried : 1); ++seed) {
-            if (best && stop_.stop_requested())
-                break;
+        std::optional<Done> best;
+        for (std::size_t k = 0; k < ways && !(best && stop_.stop_requested()); ++k) {
             letters_ = letters;
             crews_ = crews;
             std::vector<QuiltTable> fresh = tables;
             tables_.swap(fresh);
             begin();
-            Way way;
-            way.blocks = handOut(
-                *given_, tables_, blocks,
-                [&](Block& b, int start, const std::vector<int>& ahead) {
-                    return workOfSeveral(b, start, ahead);
-                },
-                stop_, seed);
-            way.end = end_;
-            for (const PassPlan& p : passes_)
-                way.overtime += p.overtime;
-            if (best && std::pair{way.overtime, way.end} >= std::pair{best->overtime, best->end})
+            auto blocks = way(k);
+            if (!blocks)
+                break;
+            if (best &&
+                std::pair{howGood(passes_), end_} >= std::pair{howGood(best->passes), best->end})
                 continue;
-            way.passes = std::move(passes_);
-            way.crews = crews_;
-            way.letters = letters_;
-            way.tables.swap(tables_);
-            best = std::move(way);
+            best = Done{*std::move(blocks), std::move(passes_), crews_, {}, letters_, end_};
+            best->tables.swap(tables_);
         }
         passes_ = std::move(best->passes);
         crews_ = std::move(best->crews);
@@ -183,7 +172,6 @@ private:
     /// One table: the passes in their order, and where that goes on for too long once more with
     /// breaks.
     void work(const std::vector<Block>& blocks) {
-        begin();
         for (const Block& b : blocks)
             keep(b, workOne(b, end_, nullptr));
         const auto lastRest = static_cast<int>(situation_.lastRest.count());

@@ -32,6 +32,27 @@ bool mayHaveZones(const Helper& h) {
 
 } // namespace
 
+std::pair<int, int> howGood(std::span<const PassPlan> passes) {
+    std::pair<int, int> out;
+    for (const PassPlan& p : passes) {
+        out.first += p.overtime;
+        out.second += undone(p);
+    }
+    return out;
+}
+
+bool crewsDiffer(std::span<const PassPlan> passes) {
+    const std::vector<int>* some = nullptr;
+    for (const PassPlan& p : passes) {
+        if (p.crew.zones.empty())
+            continue;
+        if (some != nullptr && *some != p.crew.asked)
+            return true;
+        some = &p.crew.asked;
+    }
+    return false;
+}
+
 std::string taskId(int job, int pass, std::string_view zone, TaskKind kind, bool fromBack) {
     std::string out = "q" + std::to_string(job + 1) + ".";
     if (zone.empty())

@@ -53,6 +53,13 @@ struct PassPlan {
 /// several choices the one that ends first.
 PassPlan planPass(const Given& given, QuiltTable& table, Letters& letters, const PassStart& start);
 
+/// How good passes are together but for when they end, less is better: seconds beyond somebody's
+/// hours, then zones that are left undone.
+std::pair<int, int> howGood(std::span<const PassPlan> passes);
+
+/// Not the same people have zones in every pass.
+bool crewsDiffer(std::span<const PassPlan> passes);
+
 /// The id of a task.
 std::string taskId(int job, int pass, std::string_view zone, TaskKind kind, bool fromBack = false);
 

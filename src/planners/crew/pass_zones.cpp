@@ -38,12 +38,15 @@ void join(std::vector<Piece>& pieces) {
         }
 }
 
+/// A few points more to lean for are no reason to cut unevenly; nothing is cut more often than
+/// this.
+constexpr int kLeaningIsOne = 6, kDeepest = 12;
+
 class Zoning {
 public:
-    Zoning(const Ground& g, const std::vector<Post>& posts, Point middle)
+    Zoning(const Ground& g, const std::vector<Post>& posts)
         : g_{g}
-        , posts_{posts}
-        , middle_{middle} {}
+        , posts_{posts} {}
 
     std::vector<OwnedZone> ofPost(int k, const std::vector<Rect>& parts,
                                   std::vector<char>& taken) const {
@@ -82,12 +85,9 @@ private:
             return;
         }
         const auto place = bestPlace(*who.helper, g_.table, who.edges, piece.points, g_.limited);
-        if (place) {
-            inTurns(k, std::move(piece), *place, out);
-            return;
-        }
-        constexpr int kDeep = 12;
-        auto halves = depth < kDeep ? cutForSides(who, piece) : std::nullopt;
+        if (place)
+            return inTurns(k, std::move(piece), *place, out);
+        auto halves = depth < kDeepest ? cutForSides(who, piece) : std::nullopt;
         if (!halves) {
             zone.zone.area = piece.area;
             zone.reached = false;
@@ -110,24 +110,28 @@ private:
         return out;
     }
 
+    /// How many points somebody leans for; nothing where no side will do for all of them.
+    std::optional<int> leaningFor(const Post& who, const Piece& p) const {
+        const auto at = bestPlace(*who.helper, g_.table, who.edges, p.points, g_.limited);
+        return at ? leanings(*who.helper, g_.table, *at, p.points, g_.limited) : std::nullopt;
+    }
+
     std::optional<std::pair<Piece, Piece>> cutForSides(const Post& who, const Piece& p) const {
         std::optional<std::pair<Piece, Piece>> best;
-        std::tuple<int, std::size_t, bool> bestIs{};
+        std::tuple<int, int, std::size_t, bool> bestIs{};
         for (const bool acrossX : {true, false})
             for (const Length line : acrossX ? g_.xs : g_.ys) {
                 const Interval extent = acrossX ? p.area.x() : p.area.y();
                 if (line <= extent.lo || line >= extent.hi)
                     continue;
                 auto halves = cutAt(p, acrossX, line);
-                const auto works = [&](const Piece& h) {
-                    return h.points.empty() ||
-                           bestPlace(*who.helper, g_.table, who.edges, h.points, g_.limited);
-                };
-                const int good = (works(halves.first) ? 1 : 0) + (works(halves.second) ? 1 : 0);
-                // Of those that work, the most even.
+                const auto one = leaningFor(who, halves.first);
+                const auto other = leaningFor(who, halves.second);
+                // Of those that work the one that asks for least leaning, then the most even.
                 const std::tuple is{
-                    good, std::min(halves.first.points.size(), halves.second.points.size()),
-                    acrossX};
+                    (one ? 1 : 0) + (other ? 1 : 0),
+                    one && other ? -((*one + *other) / kLeaningIsOne) : 0,
+                    std::min(halves.first.points.size(), halves.second.points.size()), acrossX};
                 if (!best || is > bestIs) {
                     best = std::move(halves);
                     bestIs = is;
@@ -142,7 +146,6 @@ private:
         int turns = (n + g_.mostInZone - 1) / g_.mostInZone;
         const bool acrossX = isAcross(place.side);
         while (turns > 1) {
-            // The line after about one turn's share.
             const auto& lines = acrossX ? g_.xs : g_.ys;
             const Interval extent = acrossX ? piece.area.x() : piece.area.y();
             std::optional<Length> best;
@@ -161,9 +164,9 @@ private:
             }
             if (!best)
                 break;
-            auto halves = cutAt(piece, acrossX, *best);
-            add(k, std::move(halves.first), place.side, out);
-            piece = std::move(halves.second);
+            auto [first, rest] = cutAt(piece, acrossX, *best);
+            add(k, std::move(first), place.side, out);
+            piece = std::move(rest);
             --turns;
         }
         add(k, std::move(piece), place.side, out);
@@ -183,7 +186,6 @@ private:
 
     const Ground& g_;
     const std::vector<Post>& posts_;
-    Point middle_;
 };
 
 /// People of one side next to one another, none in another's place, each with their room.
@@ -338,7 +340,7 @@ PassZones zonesOf(const Ground& ground, const std::vector<Post>& posts, const Sh
                   int pass, const std::vector<std::string>& letters,
                   const std::map<std::string, int>& turns, Point quiltMiddle) {
     PassZones out;
-    const Zoning zoning{ground, posts, quiltMiddle};
+    const Zoning zoning{ground, posts};
     std::vector<char> taken(ground.points.size(), 0);
     std::vector<std::vector<OwnedZone>> byPost(posts.size());
     for (std::size_t k = 0; k < posts.size(); ++k)

@@ -14,10 +14,7 @@ namespace {
 constexpr std::size_t kTried = 24, kGlance = 4, kLookedAt = 5;
 /// What it is worth to keep somebody where they are: seconds for a foot of the way.
 constexpr double kSecondsAFoot = 1;
-/// Going beyond one's own part costs a minute, going anywhere two: hands first.
-constexpr double kRoams = 60;
 constexpr double kUnreached = 1e5;
-constexpr double kConflict = 1e4;
 
 std::vector<int> sorted(std::vector<int> people) {
     std::ranges::sort(people);
@@ -116,6 +113,13 @@ void QuiltTable::keepPlaces(const PassCrew& crew) {
     std::erase_if(crews_, [&](const auto& c) { return !kept_.contains(c.first.second); });
 }
 
+void QuiltTable::leaveOutPlaces(std::size_t better) {
+    leftOut_ = better;
+    others_ = false;
+    arrangements_.clear();
+    crews_.clear();
+}
+
 double QuiltTable::walking(const std::vector<Home>& homes) const {
     double out = 0;
     for (const Home& h : homes)
@@ -182,25 +186,25 @@ QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people,
         Arrangement& a = all[k];
         a.cost = walking(a.homes);
         for (std::size_t j = 0; j < grounds_.size(); ++j)
-            if (!points_[j].empty())
-                a.cost += trial(a.homes, j, grounds_[j]).cost;
+            if (!points_[j].empty()) {
+                const Trial one = trial(a.homes, j, grounds_[j]);
+                a.cost += one.cost;
+                a.shared += 2 * one.sharing.slowest;
+            }
     }
     std::ranges::stable_sort(all, {}, &Arrangement::cost);
+    const bool others = stood_.empty() && leftOut_ + 1 < all.size();
+    if (stood_.empty() && leftOut_ < all.size())
+        all.erase(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(leftOut_));
     // The best in which nobody is in anybody's way.
     for (Arrangement& a : all) {
-        Letters letters;
-        int conflicts = 0;
-        for (std::size_t k = 0; k < grounds_.size(); ++k)
-            if (!points_[k].empty()) {
-                const PassCrew crew = crewOf(a.homes, k, grounds_[k], letters, {});
-                conflicts += crew.conflicts;
-                a.overlaps += crew.overlaps;
-            }
-        a.cost += kConflict * conflicts;
+        // Zones take no less than shares do.
+        if (!best.homes.empty() && best.overlaps == 0 && best.cost <= a.cost)
+            break;
+        a.others = others;
+        weighZones(a);
         if (a.isBetterThan(best, 1e-9))
             best = std::move(a);
-        if (conflicts == 0)
-            break;
     }
     return best;
 }
@@ -272,6 +276,7 @@ const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>&
     }
     if (best.overlaps > 0)
         best = {};
+    others_ = others_ || best.others;
     return arrangements_.emplace(key, std::move(best)).first->second;
 }
 
@@ -332,7 +337,7 @@ const PassCrew& QuiltTable::share(std::size_t pass, const std::vector<int>& peop
     const auto key = std::pair{pass, sorted(people)};
     if (const auto known = crews_.find(key); known != crews_.end())
         return known->second;
-    const auto& homes = arrangementOf(people).homes;
+    const auto& homes = arrangementOf(people).homesIn(pass);
     PassCrew crew;
     if (!homes.empty())
         crew = crewOf(homes, pass, grounds_[pass], letters, {});
@@ -343,7 +348,7 @@ const PassCrew& QuiltTable::share(std::size_t pass, const std::vector<int>& peop
 PassCrew QuiltTable::shareRest(std::size_t pass, const std::vector<int>& people, Letters& letters,
                                Region area, std::vector<PlacedPoint> points,
                                const std::map<std::string, int>& turns) {
-    const auto& homes = arrangementOf(people).homes;
+    const auto& homes = arrangementOf(people).homesIn(pass);
     if (homes.empty())
         return {};
     Pass rest = quilt_.passes[pass];

@@ -63,11 +63,29 @@ public:
 
     const TableSides& sides() const { return sides_; }
 
+    /// Where nobody has stood anywhere yet, of the few best ways to spread people over the sides
+    /// the one after so many others; forgets what was worked out.
+    void leaveOutPlaces(std::size_t better);
+    /// There are other such ways than the one that was taken.
+    bool hasOtherPlaces() const { return others_; }
+
 private:
+    /// Going beyond one's own part costs a minute, going anywhere two: hands first.
+    static constexpr double kRoams = 60;
+    static constexpr double kConflict = 1e4;
+
     struct Arrangement {
         std::vector<Home> homes;
         double cost = 0;
-        int overlaps = 0; ///< places without room, or shared by two: never taken
+        double shared = 0;   ///< of it, as points are shared
+        int overlaps = 0;    ///< places without room, or shared by two: never taken
+        bool others = false; ///< another way was left for later
+        /// Passes in which one would be in others' way: who has zones in them.
+        std::map<std::size_t, std::vector<Home>> fewer{};
+        const std::vector<Home>& homesIn(std::size_t pass) const {
+            const auto at = fewer.find(pass);
+            return at == fewer.end() ? homes : at->second;
+        }
         bool isBetterThan(const Arrangement& o, double by = 0) const {
             return o.homes.empty() ||
                    ((overlaps > 0) == (o.overlaps > 0) ? cost < o.cost - by : o.overlaps > 0);
@@ -86,6 +104,10 @@ private:
     Trial trial(const std::vector<Home>& homes, std::size_t pass, const Ground& ground) const;
     PassCrew crewOf(const std::vector<Home>& homes, std::size_t pass, const Ground& ground,
                     Letters& letters, const std::map<std::string, int>& turns) const;
+    void weighZones(Arrangement& a) const;
+    std::optional<std::vector<Home>> withoutOne(const std::vector<Home>& homes,
+                                                std::size_t pass) const;
+    double slowestOf(const PassCrew& crew, std::size_t pass) const;
     double leastCost(const std::vector<int>& people) const;
     double walking(const std::vector<Home>& homes) const;
     const PinRows* rows() const { return quilt_.rows ? &*quilt_.rows : nullptr; }
@@ -100,6 +122,8 @@ private:
     std::vector<Ground> grounds_;
     TableSides sides_;
     std::map<int, Length> stood_;
+    std::size_t leftOut_ = 0; ///< better ways to spread people
+    bool others_ = false;
     std::set<std::vector<int>> kept_; ///< people whose places are kept
     std::map<std::vector<int>, Arrangement> arrangements_;
     std::map<std::pair<std::size_t, std::vector<int>>, PassCrew> crews_;

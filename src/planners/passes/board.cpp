@@ -1,5 +1,6 @@
 #include "planners/passes/board.h"
 
+#include "planners/passes/table_places.h"
 #include "planners/surface/reachable.h"
 
 #include <algorithm>
@@ -99,21 +100,6 @@ bool keepAnchors(const Board& board, const Lie& lie, const Cells& cells, const C
                   board.y.cuts[cells.y[r + 1]].at + anchorAbove(board.y, lie.y, cells.y[r + 1]));
     }
     return touches;
-}
-
-/// Where to put the table of several places: new area to its edge where what is basted lies on one
-/// side only, else moved as little as may be.
-Length preferred(Interval places, const Window& fresh, bool across, const Board& board,
-                 std::optional<Length> before) {
-    const std::size_t lo = across ? fresh.x0 : fresh.y0, hi = across ? fresh.x1 : fresh.y1;
-    const AxisLines& lines = across ? board.x : board.y;
-    if (!before)
-        return places.middle();
-    if (lo > 0 && hi == lines.last())
-        return places.lo;
-    if (hi < lines.last() && lo == 0)
-        return places.hi;
-    return std::clamp(*before, places.lo, places.hi);
 }
 
 /// The lines between two places, as cuts; nothing where there are none.
@@ -343,28 +329,24 @@ std::optional<Step> stepInto(const Board& board, const Lie& lie, const Cells& ce
     }
     if (x.at.lo > x.at.hi || y.at.lo > y.at.hi)
         return {};
-    const auto xBefore = before ? std::optional{before->x} : std::nullopt;
-    const auto yBefore = before ? std::optional{before->y} : std::nullopt;
-    const auto middle = [](const AxisLines& lines, Length size, const Interval& at, std::size_t lo,
-                           std::size_t hi) {
-        return std::clamp((lines.cuts[lo].at + lines.cuts[hi].at - size) / 2, at.lo, at.hi);
+    const auto placesAlong = [&](bool across) {
+        const bool bothOpen = across ? isOpen(lie, Side::left) && isOpen(lie, Side::right)
+                                     : isOpen(lie, Side::head) && isOpen(lie, Side::foot);
+        return tablePlaces(
+            {.lines = across ? board.x : board.y,
+             .size = across ? lie.x.size : lie.y.size,
+             .places = across ? x.at : y.at,
+             .lo = across ? fresh.x0 : fresh.y0,
+             .hi = across ? fresh.x1 : fresh.y1,
+             .before = before ? std::optional{across ? before->x : before->y} : std::nullopt,
+             .reach = !lie.floor && bothOpen ? lie.reach : Length{}});
     };
-    const std::array xs{preferred(x.at, fresh, true, board, xBefore), x.at.lo, x.at.hi,
-                        x.at.middle(), middle(board.x, lie.x.size, x.at, fresh.x0, fresh.x1)};
-    const std::array ys{preferred(y.at, fresh, false, board, yBefore), y.at.lo, y.at.hi,
-                        y.at.middle(), middle(board.y, lie.y.size, y.at, fresh.y0, fresh.y1)};
+    const TablePlaces xs = placesAlong(true), ys = placesAlong(false);
     std::optional<Step> afterPull, cheapest;
     double least = 0;
-    const auto isNew = [](const auto& all, std::size_t k) {
-        return std::find(all.begin(), all.begin() + std::ptrdiff_t(k), all[k]) ==
-               all.begin() + std::ptrdiff_t(k);
-    };
-    const std::size_t places = cost ? xs.size() : xs.size() - 1;
-    for (std::size_t i = 0; i < places; ++i)
-        for (std::size_t j = 0; j < places; ++j) {
-            if (!isNew(xs, i) || !isNew(ys, j))
-                continue;
-            step.at = {xs[i], ys[j]};
+    for (const Length atX : xs)
+        for (const Length atY : ys) {
+            step.at = {atX, atY};
             const Reached how = reached(board, lie, cells, fresh, step);
             if (how == Reached::no)
                 continue;

@@ -1,3 +1,4 @@
+#include "planners/passes/nearby.h"
 #include "planners/passes/passes.h"
 #include "planners/passes/predict.h"
 #include "planners/passes/way_words.h"
@@ -176,6 +177,34 @@ void dropEqualFailures(std::vector<PassChoice>& ways) {
     ways = std::move(kept);
 }
 
+/// Versions of a way with other sequences, each once, with no more passes and pulls.
+class Versions {
+public:
+    Versions(const PassRequest& request, const PassChoice& choice)
+        : request_{request}
+        , choice_{choice} {
+        known_.emplace(tablesOf(choice.sequence), choice.sequence.windows);
+    }
+
+    void add(Sequence s) {
+        if (s.windows.size() > choice_.sequence.windows.size() ||
+            !known_.emplace(tablesOf(s), s.windows).second)
+            return;
+        PassChoice other = choice_;
+        other.sequence = std::move(s);
+        sumUp(request_, other);
+        if (other.summary.pulls <= choice_.summary.pulls)
+            out_.push_back(std::move(other));
+    }
+    std::vector<PassChoice> all() && { return std::move(out_); }
+
+private:
+    const PassRequest& request_;
+    const PassChoice& choice_;
+    std::set<std::pair<std::vector<Point>, std::vector<Window>>> known_;
+    std::vector<PassChoice> out_;
+};
+
 auto rank(const PassChoice& c) {
     return std::tuple{!c.summary.workable, !c.asked, c.summary.predicted, c.surface.tables.size()};
 }
@@ -231,24 +260,11 @@ void makeEven(const PassRequest& request, PassChoice& choice) {
 std::vector<PassChoice> variations(const PassRequest& request, const PassChoice& choice) {
     const LayoutInput in = inputOf(request, choice, true);
     const StepCost cost = costWith(request, choice);
-    std::vector<PassChoice> out;
-    std::set<std::pair<std::vector<Point>, std::vector<Window>>> known;
-    known.emplace(tablesOf(choice.sequence), choice.sequence.windows);
-    const auto add = [&](Sequence s) {
-        if (s.windows.size() > choice.sequence.windows.size())
-            return;
-        if (!known.emplace(tablesOf(s), s.windows).second)
-            return;
-        PassChoice other = choice;
-        other.sequence = std::move(s);
-        sumUp(request, other);
-        if (other.summary.pulls <= choice.summary.pulls)
-            out.push_back(std::move(other));
-    };
+    Versions out{request, choice};
     const auto addBoth = [&](const Sequence& s) {
         if (auto placed = placedFor(in, s, cost))
-            add(*std::move(placed));
-        add(s);
+            out.add(*std::move(placed));
+        out.add(s);
     };
     addBoth(choice.sequence);
     for (const Sequence& s : choice.others) {
@@ -260,7 +276,16 @@ std::vector<PassChoice> variations(const PassRequest& request, const PassChoice&
             addBoth(evened(in, s));
             addBoth(s);
         }
-    return out;
+    return std::move(out).all();
+}
+
+std::vector<PassChoice> nearWays(const PassRequest& request, const PassChoice& choice) {
+    Versions out{request, choice};
+    if (choice.summary.passes <= kFewPasses)
+        for (Sequence& s :
+             nearby(inputOf(request, choice, true), choice.sequence, costWith(request, choice)))
+            out.add(std::move(s));
+    return std::move(out).all();
 }
 
 std::vector<PassChoice> forLessReach(const PassRequest& request, const PassChoice& choice,

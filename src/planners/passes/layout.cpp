@@ -196,20 +196,6 @@ std::optional<Layout> fromOneEnd(const LayoutInput& in) {
     return std::move(best).layout(leastPasses(in.board, in.lie));
 }
 
-/// What a first pass has to keep when boundaries are moved.
-FirstPass keptFirst(const LayoutInput& in) {
-    FirstPass out;
-    if (in.start == Basting::Start::centred) {
-        // The table stays where it is; what is basted of its field may shrink round the middle.
-        if (const auto f = firstPass(in))
-            out.fixed = f->fixed;
-    } else if (in.start == Basting::Start::besideMiddle) {
-        if (const auto f = firstPass(in))
-            out = *f;
-    }
-    return out;
-}
-
 } // namespace
 
 std::size_t leastPasses(const Board& board, const Lie& lie) {
@@ -225,6 +211,19 @@ std::size_t leastPasses(const Board& board, const Lie& lie) {
 
 std::optional<Layout> layOut(const LayoutInput& in) {
     return in.start == Basting::Start::oneEnd ? fromOneEnd(in) : fromTheMiddle(in);
+}
+
+FirstPass keptFirst(const LayoutInput& in) {
+    FirstPass out;
+    if (in.start == Basting::Start::centred) {
+        // The table stays where it is; what is basted of its field may shrink round the middle.
+        if (const auto f = firstPass(in))
+            out.fixed = f->fixed;
+    } else if (in.start == Basting::Start::besideMiddle) {
+        if (const auto f = firstPass(in))
+            out = *f;
+    }
+    return out;
 }
 
 Sequence evened(const LayoutInput& in, const Sequence& sequence) {

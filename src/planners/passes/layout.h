@@ -36,6 +36,9 @@ std::size_t leastPasses(const Board& board, const Lie& lie);
 /// small, or more than kMostPasses are needed.
 std::optional<Layout> layOut(const LayoutInput& in);
 
+/// What the first pass has to keep where a layout is changed.
+FirstPass keptFirst(const LayoutInput& in);
+
 /// The same passes with boundaries moved so that they are as even as may be and the quilt is moved
 /// little; never more of them.
 Sequence evened(const LayoutInput& in, const Sequence& sequence);

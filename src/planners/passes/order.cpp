@@ -175,16 +175,21 @@ std::optional<Sequence> bestOrder(const Board& board, const Lie& lie, const Firs
 }
 
 std::optional<Sequence> inOrder(const Board& board, const Lie& lie, const FirstPass& first,
-                                const std::vector<Window>& windows, const StepCost& cost) {
+                                const std::vector<Window>& windows, const StepCost& cost,
+                                std::span<const Point> places) {
     auto cells = cellsOf(board, windows);
     if (!cells || windows.empty() || !mayBeFirst(board, first, windows.front()))
         return {};
     Sequence out;
     CellSet basted(cells->rows(), 0);
     std::optional<Point> at;
-    for (const Window& w : windows) {
-        auto step =
-            stepInto(board, lie, *cells, basted, w, at ? std::nullopt : first.fixed, at, cost);
+    for (std::size_t k = 0; k < windows.size(); ++k) {
+        auto fixed = k == 0 ? first.fixed : std::nullopt;
+        if (!places.empty() && fixed && *fixed != places[k])
+            return {};
+        if (!places.empty())
+            fixed = places[k];
+        auto step = stepInto(board, lie, *cells, basted, windows[k], fixed, at, cost);
         if (!step)
             return {};
         basted = joined(std::move(basted), step->fresh);

@@ -2,6 +2,8 @@
 
 #include "planners/passes/board.h"
 
+#include <span>
+
 namespace bastewright {
 
 /// Where the first pass of a sequence has to lie.
@@ -34,9 +36,10 @@ std::optional<Sequence> bestOrder(const Board& board, const Lie& lie, const Firs
                                   const std::vector<Window>& windows, int looks = 4'000);
 
 /// The windows in the order given; nothing where that does not work. The table lies where the
-/// `cost` of each pass is least, or as stepInto has it.
+/// `cost` of each pass is least, or as stepInto has it; with `places` there, in each pass.
 std::optional<Sequence> inOrder(const Board& board, const Lie& lie, const FirstPass& first,
-                                const std::vector<Window>& windows, const StepCost& cost = {});
+                                const std::vector<Window>& windows, const StepCost& cost = {},
+                                std::span<const Point> places = {});
 
 /// Seconds that shifting the quilt takes for a pass, and what has to be pulled across in it.
 double costOfMoving(const Step& step, const std::optional<Point>& before);

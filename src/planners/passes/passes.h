@@ -51,6 +51,10 @@ void makeEven(const PassRequest& request, PassChoice& choice);
 /// most, the fields of a table a little smaller. `choice` is evened out.
 std::vector<PassChoice> variations(const PassRequest& request, const PassChoice& choice);
 
+/// The same way with its passes in another order, the table elsewhere, or a boundary a line or two
+/// farther on; none where it takes many passes.
+std::vector<PassChoice> nearWays(const PassRequest& request, const PassChoice& choice);
+
 /// The same way, with as many passes or fewer, as if nobody got farther than each of these: so more
 /// people share what lies deep.
 std::vector<PassChoice> forLessReach(const PassRequest& request, const PassChoice& choice,

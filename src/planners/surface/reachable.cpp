@@ -57,7 +57,11 @@ std::optional<ReachKind> reachFrom(const Helper& helper, Point place, const Rect
                                    Interval stretch) {
     const Length at = isAcross(side) ? place.x : place.y;
     const Length beside = at - std::clamp(at, stretch.lo, std::max(stretch.lo, stretch.hi));
-    return kindAt(helper, std::hypot(depthFrom(place, table, side).in(), beside.in()));
+    const double deep = std::abs(depthFrom(place, table, side).in());
+    // Most places are in front of somebody, or too deep wherever they are.
+    if (beside == Length{} || deep > leaningReach(helper).in() + kRounding)
+        return kindAt(helper, deep);
+    return kindAt(helper, std::hypot(deep, beside.in()));
 }
 
 std::optional<ReachKind> reachOf(const Helper& helper, Point place, const Rect& table,

@@ -15,13 +15,20 @@ namespace {
 /// predicted to be near.
 constexpr double kWorthVarying = 1.03, kMayBeQuicker = 1.1;
 constexpr std::size_t kMostVaried = 40, kLeastVaried = 4, kVariedByOne = 200;
+/// Ways for those who get up to so much less far than the farthest are tried.
+constexpr int kInchesLess = 6;
+/// So many more that are near the best of all.
+constexpr std::size_t kMostNear = 40, kLeastNear = 4, kNearByOne = 200;
+
+std::size_t shareOf(std::size_t byOne, std::size_t people, std::size_t least, std::size_t most) {
+    return std::clamp(byOne / (people * people), least, most);
+}
 
 class OtherFields {
 public:
     explicit OtherFields(WayTrials& trials)
         : trials_{trials}
-        , left_{std::clamp(kVariedByOne / (trials.people() * trials.people()), kLeastVaried,
-                           kMostVaried)} {}
+        , left_{shareOf(kVariedByOne, trials.people(), kLeastVaried, kMostVaried)} {}
 
     void run() {
         const std::vector<Length> reaches = lesserReaches();
@@ -44,7 +51,15 @@ public:
                  return double(l.finish.count()) <= kWorthVarying * double(finish.count());
              }))
             add(choice, variations(request, choiceOf(choice)));
-        tryAll(std::move(versions));
+        tryAll(std::exchange(versions, {}));
+        // Predictions cannot tell ways apart that are so near each other.
+        left_ = shareOf(kNearByOne, trials_.people(), kLeastNear, kMostNear);
+        for (Seconds before; left_ > 0 && before != trials_.bestFinish();) {
+            before = trials_.bestFinish();
+            const std::size_t best = trials_.best().picks.front();
+            add(best, nearWays(request, choiceOf(best)));
+            tryAll(std::exchange(versions, {}));
+        }
     }
 
 private:
@@ -53,6 +68,15 @@ private:
         PassChoice way;
     };
 
+    /// All that tells versions of a way apart.
+    using Places = std::vector<std::pair<Point, Window>>;
+    static Places placesOf(const Sequence& sequence) {
+        Places out;
+        for (std::size_t k = 0; k < sequence.steps.size(); ++k)
+            out.emplace_back(sequence.steps[k].at, sequence.windows[k]);
+        return out;
+    }
+
     const PassChoice& choiceOf(std::size_t k) const { return trials_.choices(0)[k]; }
 
     /// Those predicted to be quickest first; none that cannot be quicker than the best.
@@ -60,6 +84,8 @@ private:
         std::ranges::stable_sort(versions, {},
                                  [](const Version& v) { return v.way.summary.predicted; });
         for (Version& v : versions) {
+            if (!known_.emplace(v.choice, placesOf(v.way.sequence)).second)
+                continue;
             if (left_ == 0 || trials_.spent(true) || trials_.question().stop.stop_requested())
                 return;
             if (trials_.leastFinishOf(v.way) >= trials_.bestFinish())
@@ -84,23 +110,29 @@ private:
         return out;
     }
 
-    /// Less than the farthest: of those who pin, and a little less than each of them, the longest
-    /// first.
+    /// Less than the farthest by a few inches, and of the others who pin, and a little less than
+    /// each of them, the longest first.
     std::vector<Length> lesserReaches() const {
         const PassRequest request = trials_.requestOf(0);
         const auto& helpers = request.setting.helpers;
         const Length farthest = farthestReach(helpers, request.job.basting.with);
         std::set<Length, std::greater<>> out;
+        const auto add = [&](Length reach) {
+            if (reach < farthest && reach > Length{})
+                out.insert(reach);
+        };
+        for (int less = 1; less <= kInchesLess; ++less)
+            add(farthest - Length::inches(less));
         for (const Helper& h : helpers)
             for (const int less : {0, 1, 3})
-                if (const Length reach = leaningReach(h) - Length::inches(less);
-                    h.pins && reach < farthest)
-                    out.insert(reach);
+                if (h.pins)
+                    add(leaningReach(h) - Length::inches(less));
         return {out.begin(), out.end()};
     }
 
     WayTrials& trials_;
-    std::size_t left_; ///< versions that may still be tried
+    std::set<std::pair<std::size_t, Places>> known_; ///< have been tried
+    std::size_t left_;                               ///< versions that may still be tried
 };
 
 } // namespace

@@ -1,3 +1,4 @@
+#include "job/job_json.h"
 #include "planners/passes/deep.h"
 #include "planners/passes/passes.h"
 #include "planners/whole/quilt.h"
@@ -8,6 +9,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <fstream>
 #include <functional>
 #include <iostream>
 #include <map>
@@ -15,7 +17,8 @@
 // Plans of random rooms and people, and of the same with more of something: never more passes,
 // points, yards or stops; with BASTEWRIGHT_ALL never a later finish by more than 1 % (search
 // noise), either. The number of rooms and the first seed are set by BASTEWRIGHT_JOBS and
-// BASTEWRIGHT_SEED.
+// BASTEWRIGHT_SEED; sessions that broke a law are written into the folder BASTEWRIGHT_WRITE, for
+// their plans to be looked at.
 namespace bastewright::testing {
 namespace {
 
@@ -113,6 +116,17 @@ const std::vector<More> kMore{
      }},
 };
 
+/// Both sessions as files of the folder BASTEWRIGHT_WRITE.
+void keep(std::uint64_t seed, std::string what, const Session& before, const Session& after) {
+    const char* folder = std::getenv("BASTEWRIGHT_WRITE");
+    if (folder == nullptr)
+        return;
+    std::ranges::replace(what, ' ', '_');
+    const std::string path = std::string{folder} + "/" + std::to_string(seed);
+    std::ofstream{path + ".json"} << writeSession(before);
+    std::ofstream{path + "-" + what + ".json"} << writeSession(after);
+}
+
 TEST(MoreNeverHurts, InRandomRooms) {
     const std::uint64_t halls = number("BASTEWRIGHT_JOBS", 4);
     const std::uint64_t first = number("BASTEWRIGHT_SEED", 1);
@@ -151,6 +165,8 @@ TEST(MoreNeverHurts, InRandomRooms) {
             if (std::getenv("BASTEWRIGHT_ALL") != nullptr) {
                 EXPECT_LE(by, 0.01) << had << "; then " << has;
             }
+            if (by > 0.01 || has.passes > had.passes)
+                keep(seed, more.what, before, after);
             worst = std::max(worst, by);
             later[more.what] += by > 0 ? 1 : 0;
         }
