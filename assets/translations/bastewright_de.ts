@@ -691,10 +691,6 @@
         <translation>noch niemand</translation>
     </message>
     <message>
-        <source>%1 pins, %2 clamps, %3 clips</source>
-        <translation>%1 Nadeln, %2 Klemmen, %3 Clips</translation>
-    </message>
-    <message>
         <source>%1, %2 × %3 blocks</source>
         <translation>%1, %2 × %3 Blöcke</translation>
     </message>
@@ -709,6 +705,34 @@
     <message>
         <source>does not lift</source>
         <translation>hebt nicht</translation>
+    </message>
+    <message>
+        <source>1 pin</source>
+        <translation>1 Nadel</translation>
+    </message>
+    <message>
+        <source>%1 pins</source>
+        <translation>%1 Nadeln</translation>
+    </message>
+    <message>
+        <source>1 clamp</source>
+        <translation>1 Klemme</translation>
+    </message>
+    <message>
+        <source>%1 clamps</source>
+        <translation>%1 Klemmen</translation>
+    </message>
+    <message>
+        <source>1 clip</source>
+        <translation>1 Clip</translation>
+    </message>
+    <message>
+        <source>%1 clips</source>
+        <translation>%1 Clips</translation>
+    </message>
+    <message>
+        <source>nothing counted yet</source>
+        <translation>noch nichts gezählt</translation>
     </message>
 </context>
 <context>
@@ -931,7 +955,7 @@
     <name>GuideQuestion</name>
     <message>
         <source>%1 of %2</source>
-        <translation>%1 %2</translation>
+        <translation>%1 von %2</translation>
     </message>
 </context>
 <context>
@@ -5062,6 +5086,14 @@
         <source>This device has no program for such files; %1 was written.</source>
         <translation>Dieses Gerät hat kein Programm für solche Dateien; %1 wurde geschrieben.</translation>
     </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 quilts</source>
+        <translation>%1 Quilts</translation>
+    </message>
 </context>
 <context>
     <name>ShelfScreen</name>
@@ -6380,10 +6412,6 @@
     <message>
         <source>fuse squares, %1</source>
         <translation>Klebevlies-Quadrate, %1</translation>
-    </message>
-    <message>
-        <source>irons</source>
-        <translation>Bügeleisen</translation>
     </message>
     <message>
         <source>heat-safe pads</source>
@@ -10001,6 +10029,10 @@
         <source>Hands off. At the iron: %1.</source>
         <translation>Hände weg. Am Bügeleisen: %1.</translation>
     </message>
+    <message>
+        <source>iron</source>
+        <translation>Bügeleisen</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>
@@ -11225,18 +11257,6 @@
         <translation>Quilt wenden</translation>
     </message>
     <message>
-        <source>backing</source>
-        <translation>Rückseite</translation>
-    </message>
-    <message>
-        <source>batting</source>
-        <translation>Vlies</translation>
-    </message>
-    <message>
-        <source>top</source>
-        <translation>Top</translation>
-    </message>
-    <message>
         <source>check underneath</source>
         <translation>unten nachsehen</translation>
     </message>
@@ -11431,6 +11451,18 @@
     <message>
         <source>The spray sets; nobody touches it</source>
         <translation>Das Spray bindet ab; niemand fasst es an</translation>
+    </message>
+    <message>
+        <source>lay backing</source>
+        <translation>Rückseite legen</translation>
+    </message>
+    <message>
+        <source>lay batting</source>
+        <translation>Vlies legen</translation>
+    </message>
+    <message>
+        <source>lay top</source>
+        <translation>Top legen</translation>
     </message>
 </context>
 </TS>

@@ -7,6 +7,8 @@ import Bastewright.Theme
 Rectangle {
     id: frame
 
+    readonly property real thickness: border.width + inner.border.width
+
     objectName: "focusFrame"
     anchors.fill: parent
     color: "transparent"
@@ -15,6 +17,8 @@ Rectangle {
     border.color: Theme.accentInk
 
     Rectangle {
+        id: inner
+
         anchors.fill: parent
         anchors.margins: frame.border.width
         color: "transparent"

@@ -243,7 +243,10 @@ TEST_F(Pictures, HoldsHaveRoomOnSmallDevices) {
         int width, height;
         qreal density;
         bool people;
-    } devices[] = {{1024, 600, 4, true}, {800, 1280, 5.9, true}, {1024, 600, 5.9, false}};
+    } devices[] = {{1024, 600, 4, true},
+                   {800, 1280, 5.9, true},
+                   {1024, 600, 5.9, false},
+                   {1280, 800, 5.9, true}};
     const auto numbers = std::size_t(room.workroom->step()->holds()->count());
     ASSERT_GT(numbers, 8u);
     for (const auto& device : devices)

@@ -141,6 +141,7 @@ Rectangle {
 
                     objectName: "lanes"
                     anchors.fill: parent
+                    anchors.margins: frame.thickness // which covers nothing of it
                     focus: true
                     activeFocusOnTab: true
                     board: view.board
@@ -155,13 +156,15 @@ Rectangle {
                     Accessible.name: view.board.chosen === "" ? qsTr("Everybody's work over time") : view.board.title
                 }
                 FocusFrame {
+                    id: frame
+
                     visible: picture.activeFocus
                 }
                 Flickable {
                     id: flick
 
                     objectName: "lanesFlick"
-                    anchors.fill: parent
+                    anchors.fill: picture
                     contentWidth: view.headWidth + view.board.span / 60 * view.minute + Theme.space
                     contentHeight: view.headHeight + view.board.lanes * view.lane
                     boundsBehavior: Flickable.StopAtBounds

@@ -22,6 +22,7 @@ Patch {
         x: Theme.gap
         y: Theme.gap
         width: parent.width - 2 * Theme.gap
+        spacing: Theme.gap / 2
 
         Words {
             width: parent.width

@@ -146,14 +146,15 @@ FocusScope {
         Repeater {
             model: shelf.room.shelf.examples
 
-            Press {
+            Opener {
                 required property string modelData
                 required property int index
 
                 objectName: "example" + index
                 width: parent.width
                 glyph: "quilt"
-                text: modelData
+                title: modelData
+                summary: shelf.room.shelf.examplesAbout[index]
                 onClicked: {
                     examples.close()
                     shelf.open(shelf.room.shelf.addExample(index))

@@ -18,11 +18,12 @@ AbstractButton {
     readonly property bool all: done >= card.rounds.length
     readonly property int round: all ? 0 : card.rounds[done]
     readonly property real disc: Theme.tableText * 1.5
+    readonly property real apart: disc * 0.975 // one that is lit beside one of two figures
     readonly property int ranks: Math.max(0, fit(width, height))
     readonly property int ranksAcross: ranks > 1 ? 2 : 1
     readonly property int ranksDown: ranks % 2 + 1
     // The table under its numbers as they stand best, in one rank.
-    readonly property real amplyHeight: 2 * disc + Math.max(disc / card.nextDown, slip.implicitHeight + 2 * Theme.gap)
+    readonly property real amplyHeight: 2 * disc + Math.max(apart / card.nextDown, slip.implicitHeight + 2 * Theme.gap)
 
     // In how many ranks numbers stand where there is so much room, so that none lies on another: 0 in
     // one, 1 every second one farther out beside the table, 2 above and below it, 3 on all sides; -1
@@ -31,7 +32,7 @@ AbstractButton {
         for (let k = 0; k < 4; ++k) {
             const tableWidth = across - 2 * disc * (k % 2 + 1)
             const tableHeight = down - 2 * disc * (k > 1 ? 2 : 1)
-            if (tableWidth * card.nextAcross * (k > 1 ? 2 : 1) >= disc && tableHeight * card.nextDown * (k % 2 + 1) >= disc
+            if (tableWidth * card.nextAcross * (k > 1 ? 2 : 1) >= apart && tableHeight * card.nextDown * (k % 2 + 1) >= apart
                     && tableWidth >= 9 * Theme.tableText && tableHeight >= slip.implicitHeight + 2 * Theme.gap)
                 return k
         }

@@ -99,11 +99,13 @@ FocusScope {
             id: body
 
             readonly property bool alone: screen.low && !screen.beside
-            // Holds stand in place of the zones while they are set; in place of people too where they must.
+            // Holds stand in place of the zones while they are set; in place of people too where that spares ranks.
             readonly property bool held: screen.room.step.rounds.length > 0 && screen.room.board.stepReady
-            readonly property bool heldBeside: held && !alone && holds.fit(width - (screen.beside ? screen.column + Theme.gap : 0),
-                                                                           height - (screen.beside ? 0 : least + Theme.gap)) >= 0
-            readonly property bool heldAlone: held && !heldBeside && holds.fit(width, height) >= 0
+            readonly property int ranksAlone: held ? holds.fit(width, height) : -1
+            readonly property int ranksBeside: !held || alone ? -1 : screen.beside ? holds.fit(width - screen.column - Theme.gap, height)
+                                                                                   : holds.fit(width, height - least - Theme.gap)
+            readonly property bool heldAlone: ranksAlone >= 0 && (ranksBeside < 0 || ranksBeside > 1 && ranksAlone < 2)
+            readonly property bool heldBeside: ranksBeside >= 0 && !heldAlone
             readonly property bool peopled: !alone && !heldAlone
             readonly property real least: people.strip ? Theme.tableTarget : Math.max(Theme.tableTarget, people.leastHeight) // a line for each person
             readonly property real rest: height - Theme.gap - (heldBeside ? holds.amplyHeight : tiles.neededHeight)
@@ -128,7 +130,6 @@ FocusScope {
             }
             HoldsPicture {
                 id: holds
-
                 objectName: "holds"
                 anchors.fill: tiles
                 visible: body.heldBeside || body.heldAlone
@@ -136,7 +137,6 @@ FocusScope {
             }
             PeopleBoard {
                 id: people
-
                 objectName: "people"
                 visible: body.peopled
                 anchors.right: parent.right

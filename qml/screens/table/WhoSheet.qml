@@ -30,8 +30,10 @@ Sheet {
             required property string rows
             required property bool present
 
+            readonly property bool narrow: width < 18 * Theme.tableText // the button then stands below
+
             width: sheet.availableWidth
-            height: Math.max(said.height, press.height) + Theme.gap
+            height: (narrow ? said.height + press.height : Math.max(said.height, press.height)) + Theme.gap
 
             PersonMark {
                 id: disc
@@ -49,7 +51,7 @@ Sheet {
 
                 anchors.left: disc.right
                 anchors.leftMargin: Theme.gap
-                anchors.right: press.left
+                anchors.right: person.narrow ? parent.right : press.left
                 anchors.rightMargin: Theme.gap
 
                 Said {
@@ -71,6 +73,7 @@ Sheet {
 
                 objectName: "presence-" + person.name
                 anchors.right: parent.right
+                y: person.narrow ? said.height : 0
                 text: person.present ? qsTr("Steps away") : qsTr("Is back")
                 Accessible.name: person.present ? qsTr("%1 steps away").arg(person.name) : qsTr("%1 is back at the table").arg(person.name)
                 onClicked: {

@@ -183,11 +183,11 @@ QString shortTask(TaskKind kind) {
     case TaskKind::clamp:
         return tr("clamp");
     case TaskKind::layBacking:
-        return tr("backing");
+        return tr("lay backing");
     case TaskKind::layBatting:
-        return tr("batting");
+        return tr("lay batting");
     case TaskKind::layTop:
-        return tr("top");
+        return tr("lay top");
     case TaskKind::reclamp:
         return tr("move the clamps");
     case TaskKind::smooth:

@@ -3,6 +3,7 @@
 #include "job/job_json.h"
 #include "view/base/file_name.h"
 #include "view/base/words.h"
+#include "ways/way.h"
 
 #include <QDesktopServices>
 #include <QDir>
@@ -25,6 +26,31 @@ QString nameOf(const Session& session) {
             names << words::fromCore(job.name);
     return names.isEmpty() ? ShelfModel::tr("Quilt without a name")
                            : names.join(QStringLiteral(" · "));
+}
+
+QString sizeOf(const Job& job) {
+    const Rect top = topRect(job.top);
+    return words::size({top.width(), top.length()}, job.unit);
+}
+
+/// "66 × 80⅛ in · Thread", "3 quilts · Pins, Fuse dots"
+QString about(const Session& session) {
+    QStringList with;
+    for (const Job& job : session.jobs)
+        with << words::fromCore(wayOf(job).words.name);
+    with.removeDuplicates();
+    return ShelfModel::tr("%1 · %2").arg(session.jobs.size() > 1
+                                             ? ShelfModel::tr("%1 quilts").arg(session.jobs.size())
+                                             : sizeOf(session.jobs.front()),
+                                         with.join(QStringLiteral(", ")));
+}
+
+QStringList exampleFiles() {
+    const QDir folder{kExamples};
+    QStringList paths;
+    for (const auto& name : folder.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name))
+        paths << folder.filePath(name);
+    return paths;
 }
 
 std::string contents(const QString& path) {
@@ -59,8 +85,7 @@ ShelfModel::Card ShelfModel::cardOf(const JobEntry& entry, const QString& state)
         return card;
     const auto& session = *read.session;
     card.title = nameOf(session);
-    const Rect top = topRect(session.jobs.front().top);
-    card.size = words::size({top.width(), top.length()}, session.jobs.front().unit);
+    card.size = sizeOf(session.jobs.front());
     if (session.jobs.size() > 1)
         card.size = tr("%1 quilts, the first %2").arg(session.jobs.size()).arg(card.size);
     card.face = QuiltFace{session.jobs.front().top};
@@ -89,6 +114,7 @@ void ShelfModel::refresh() {
         }
         next << cardOf(entry, state);
     }
+    emit refreshed();
     if (next == cards_)
         return;
     beginResetModel();
@@ -138,21 +164,27 @@ qint64 ShelfModel::addNew(const Setting& setting) {
 
 QStringList ShelfModel::examples() const {
     QStringList titles;
-    const auto files =
-        QDir{kExamples}.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name);
-    for (const auto& file : files) {
-        const auto read = readSession(contents(kExamples + QLatin1Char('/') + file));
+    for (const auto& file : exampleFiles()) {
+        const auto read = readSession(contents(file));
         titles << (read.session ? nameOf(*read.session) : file);
     }
     return titles;
 }
 
+QStringList ShelfModel::examplesAbout() const {
+    QStringList all;
+    for (const auto& file : exampleFiles()) {
+        const auto read = readSession(contents(file));
+        all << (read.session ? about(*read.session) : QString{});
+    }
+    return all;
+}
+
 qint64 ShelfModel::addExample(int index) {
-    const auto files =
-        QDir{kExamples}.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name);
+    const auto files = exampleFiles();
     if (index < 0 || index >= files.size())
         return 0;
-    const std::string text = contents(kExamples + QLatin1Char('/') + files[index]);
+    const std::string text = contents(files[index]);
     const auto read = readSession(text);
     return read.session ? heldOrAdded(*read.session, tr("The example"))
                         : add(text, tr("The example"));

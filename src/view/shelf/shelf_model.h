@@ -16,6 +16,8 @@ class ShelfModel : public QAbstractListModel {
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
     Q_PROPERTY(QString removed READ removed NOTIFY removedChanged)
     Q_PROPERTY(QStringList examples READ examples CONSTANT)
+    /// Of each example how large it is, or of how many quilts, and what it is basted with.
+    Q_PROPERTY(QStringList examplesAbout READ examplesAbout NOTIFY refreshed)
 
 public:
     enum Role { JobRole = Qt::UserRole, TitleRole, SizeRole, StateRole, StateTextRole, FaceRole };
@@ -49,6 +51,7 @@ public:
     /// Name of the job that was removed last and can come back; empty for none.
     QString removed() const { return removedName_; }
     QStringList examples() const;
+    QStringList examplesAbout() const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
@@ -58,6 +61,7 @@ signals:
     void countChanged();
     void problemChanged();
     void removedChanged();
+    void refreshed(); ///< perhaps in another language
 
 private:
     struct Card {
