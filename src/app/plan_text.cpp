@@ -107,10 +107,12 @@ void passes(std::ostream& out, const QuiltPlan& q, const Job& job, Unit unit) {
         for (const Side s : kSides)
             out << (s == Side::head ? "\n       quilt: " : ", ") << name(s) << ' '
                 << beyondText(p.beyond[s]);
-        out << "\n       backing overhang:";
+        std::string hanging; // elsewhere the backing ends on the table
         for (const Side s : kSides)
-            out << ' ' << name(s) << ' ' << format(p.backingOverhang[s], unit, false);
-        out << ' ' << symbol(unit) << '\n';
+            if (p.backingOverhang[s] > Length{})
+                hanging += (hanging.empty() ? "\n       backing hangs: " : ", ") +
+                           std::string{name(s)} + ' ' + format(p.backingOverhang[s], unit);
+        out << hanging << '\n';
         for (const Roll& r : p.rolls)
             out << "       " << name(r.side) << ": " << (r.folded ? "fold " : "roll ")
                 << format(r.rolled, unit)
@@ -254,9 +256,10 @@ void placing(std::ostringstream& out, const QuiltPlan& q, const Job& job) {
     };
     if (!q.rows)
         return;
-    marks("Odd rows, marks at", q.rows->ribbons.odd);
-    if (!q.rows->ribbons.even.empty())
-        marks("Even rows, marks at", q.rows->ribbons.even);
+    const auto &odd = q.rows->ribbons.odd, &even = q.rows->ribbons.even;
+    marks(odd == even ? "All rows, marks at" : "Odd rows, marks at", odd);
+    if (odd != even && !even.empty())
+        marks("Even rows, marks at", even);
     marks("Rows at", q.rows->ribbons.side);
 }
 

@@ -252,7 +252,7 @@ std::vector<Supply> squares(const Session& session, std::span<const BastedQuilt>
               core::says("fuse squares, %1", core::length(kSquare, session.jobs.front().unit)),
               double(withSpare(2 * places)), 0, {}, kSquare);
     if (places > 0)
-        addSupply(out, Supply::Kind::irons, core::says("irons"), 1, session.setting.room.irons);
+        addSupply(out, Supply::Kind::irons, core::says("iron"), 1, session.setting.room.irons);
     addSupply(out, Supply::Kind::heatSafePads, core::says("heat-safe pads"), double(pads), 0);
     return out;
 }

@@ -77,10 +77,10 @@ TEST(Bring, DotsTakeASquareAtBothFacesAnIronAndPads) {
     dotted.surface.tables.resize(2);
     const auto all = planSupplies(s, {quilt(50), dotted});
     expectSupply(all, "fuse squares, 3/4 in", 220, 0, 220);
-    expectSupply(all, "irons", 1, 0, 1);
+    expectSupply(all, "iron", 1, 0, 1);
     expectSupply(all, "heat-safe pads", 2, 0, 2);
     expectSupply(all, "pins", 55, 0, 55, "1 in");
-    EXPECT_FALSE(find(planSupplies(session(1), {quilt(50)}), "irons"));
+    EXPECT_FALSE(find(planSupplies(session(1), {quilt(50)}), "iron"));
 }
 
 TEST(Bring, ClampsAreThoseOfTheBusiestPassOnEverySurface) {

@@ -177,7 +177,7 @@ void goodSupplies(Plan& plan, int quilts, Basting::With with, int surfaces) {
     const Length clip = plan.quilts.front().machineRolls.front().clipHolds;
     put(Kind::pins, "pins", pins ? std::ceil(points * 1.1) : 0, 200 * quilts);
     put(Kind::fuseSquares, "fuse squares", dots ? std::ceil(2 * points * 1.1) : 0, 0, "", 0.75_in);
-    put(Kind::irons, "irons", dots ? 1 : 0, 2);
+    put(Kind::irons, "iron", dots ? 1 : 0, 2);
     put(Kind::heatSafePads, "heat-safe pads", dots ? surfaces : 0, 0);
     // 3 in a stitch and half as much again, in yards.
     put(Kind::thread, "basting thread", thread ? std::ceil(points * 4.5 / 36) : 0, 0, "yd");
