@@ -125,7 +125,7 @@ class MainJob(InFolder):
                 self.assertLessEqual(max(map(len, lines)), 80, text)
                 said = spelled(" ".join(text.split()))
                 self.assertNotRegex(text, r"\d/\d")
-                self.assertIn("Finishes about ", said)
+                self.assertIn("finishes about ", said)
                 for supply in plan["supplies"]:
                     self.assertIn(f"{figure_of(supply, plan['unit'])} ", said)
                     self.assertIn(supply["item"], said)
@@ -136,7 +136,7 @@ class MainJob(InFolder):
                     for one in plan["passes"]:
                         pins = sum(len(zone["points"]) for zone in plan["zones"] if zone["pass"] == one["number"])
                         self.assertIn(f"pass {one['number']}:", said)
-                        self.assertIn(f"{pins} pins", said)
+                        self.assertIn(f"{pins} {'stitches' if demo == 'winter-thread' else 'pins'}", said)
                 self.assertIn("--all", lines[-1])
 
     @unittest.skipUnless(shutil.which("pdftotext"), "SKIPPED: pdftotext (poppler-utils) is missing")
