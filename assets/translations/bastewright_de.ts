@@ -4913,10 +4913,6 @@
         <translation>%1 geht, nichts halb fertig; %2 übernimmt.</translation>
     </message>
     <message>
-        <source>%1 calls a pass. Nobody goes on before the next.</source>
-        <translation>%1 Rufe je Durchgang. Vor dem nächsten macht niemand weiter.</translation>
-    </message>
-    <message>
         <source>Square: %1 of tape, the backing only.</source>
         <translation>Eckig: %1 Klebeband, nur die Rückseite.</translation>
     </message>
@@ -4957,12 +4953,16 @@
         <translation>Dann:</translation>
     </message>
     <message>
-        <source>Pass %1: %2 calls. Nobody goes on before the next.</source>
-        <translation>Durchgang %1: %2 Rufe. Niemand macht vor dem nächsten weiter.</translation>
+        <source>%1 calls a pass. Nobody goes on before you call.</source>
+        <translation>%1 Rufe je Durchgang. Vor deinem Ruf macht niemand weiter.</translation>
     </message>
     <message>
-        <source>Passes %1: %2 calls each. Nobody goes on before the next.</source>
-        <translation>Durchgänge %1: je %2 Rufe. Niemand macht vor dem nächsten weiter.</translation>
+        <source>Pass %1: %2 calls. Nobody goes on before you call.</source>
+        <translation>Durchgang %1: %2 Rufe. Vor deinem Ruf macht niemand weiter.</translation>
+    </message>
+    <message>
+        <source>Passes %1: %2 calls each. Nobody goes on before you call.</source>
+        <translation>Durchgänge %1: je %2 Rufe. Vor deinem Ruf macht niemand weiter.</translation>
     </message>
 </context>
 <context>
@@ -7918,26 +7918,6 @@
         <translation>%1 × %2 (%3)</translation>
     </message>
     <message>
-        <source>Rows about %1 apart across the quilt, a pin about every %2, every second row half a step over.</source>
-        <translation>Reihen quer über den Quilt, etwa %1 voneinander, etwa alle %2 eine Nadel, jede zweite Reihe um einen halben Schritt versetzt.</translation>
-    </message>
-    <message>
-        <source>Rows about %1 apart from head to foot, a pin about every %2, every second row half a step over.</source>
-        <translation>Reihen vom Kopf zum Fuß, etwa %1 voneinander, etwa alle %2 eine Nadel, jede zweite Reihe um einen halben Schritt versetzt.</translation>
-    </message>
-    <message>
-        <source>Rows about %1 apart across the quilt, a dot about every %2, every second row half a step over.</source>
-        <translation>Reihen quer über den Quilt, etwa %1 voneinander, etwa alle %2 ein Punkt, jede zweite Reihe um einen halben Schritt versetzt.</translation>
-    </message>
-    <message>
-        <source>Rows about %1 apart from head to foot, a dot about every %2, every second row half a step over.</source>
-        <translation>Reihen vom Kopf zum Fuß, etwa %1 voneinander, etwa alle %2 ein Punkt, jede zweite Reihe um einen halben Schritt versetzt.</translation>
-    </message>
-    <message>
-        <source>Where a mark is too near a seam, the pin goes beside it: the nearest place where all of it is %1 clear.</source>
-        <translation>Liegt eine Marke zu nah an einer Naht, kommt die Nadel daneben: an die nächste Stelle, wo sie ganz %1 frei liegt.</translation>
-    </message>
-    <message>
         <source>A mark is left out where its pin would come nearer than %1 to another.</source>
         <translation>Eine Marke fällt weg, wo ihre Nadel näher als %1 an eine andere käme.</translation>
     </message>
@@ -9618,14 +9598,6 @@
         <translation>%1 einzelne Stiche dazu: %2.</translation>
     </message>
     <message>
-        <source>Rows of stitches about %1 apart across the quilt, the needle down about every %2, as long below as above.</source>
-        <translation>Heftreihen etwa alle %1 quer über den Quilt, Einstich etwa alle %2, unten so lang wie oben.</translation>
-    </message>
-    <message>
-        <source>Rows of stitches about %1 apart from head to foot, the needle down about every %2, as long below as above.</source>
-        <translation>Heftreihen etwa alle %1 vom Kopf zum Fuß, Einstich etwa alle %2, unten so lang wie oben.</translation>
-    </message>
-    <message>
         <source>Fewest stitches: %1 or fewer, not %2</source>
         <translation>Am wenigsten Stiche: %1 oder weniger statt %2</translation>
     </message>
@@ -9886,14 +9858,6 @@
         <translation>%1 einzelne Felder mehr: %2.</translation>
     </message>
     <message>
-        <source>Bands about %1 deep across the quilt, in patches about %2 wide.</source>
-        <translation>Streifen, etwa %1 tief, quer über den Quilt, in Feldern von etwa %2 Breite.</translation>
-    </message>
-    <message>
-        <source>Bands about %1 deep from head to foot, in patches about %2 wide.</source>
-        <translation>Streifen, etwa %1 tief, von Kopf bis Fuß, in Feldern von etwa %2 Breite.</translation>
-    </message>
-    <message>
         <source>Fewest patches: %1 or fewer, not %2</source>
         <translation>Wenigste Felder: %1 oder weniger, nicht %2</translation>
     </message>
@@ -9946,14 +9910,6 @@
         <translation>alte Laken zum Abdecken von Tisch und Boden</translation>
     </message>
     <message>
-        <source>A strip along the edge of the backing lies wholly or nearly in the overage that is trimmed away; no layout of this fabric avoids it. Sew it on all the same: the clamps hold it.</source>
-        <translation>Ein Streifen am Rand der Rückseite liegt ganz oder fast ganz im Überstand, der abgeschnitten wird; keine Aufteilung dieses Stoffs vermeidet das. Trotzdem annähen: Daran halten die Klemmen.</translation>
-    </message>
-    <message>
-        <source>lay the quilt&apos;s middle %1 of the table&apos;s middle</source>
-        <translation>die Mitte des Quilts neben die des Tisches legen, %1</translation>
-    </message>
-    <message>
         <source>the middle %1 of the table is far to reach: lean over</source>
         <translation>die mittleren %1 des Tisches sind weit zu greifen: sich darüberbeugen</translation>
     </message>
@@ -9982,14 +9938,6 @@
         <translation>Wo die Nadeln nicht reichen</translation>
     </message>
     <message>
-        <source>Pins run short: pass %1 gets %2.</source>
-        <translation>Die Nadeln reichen nicht: Durchgang %1 bekommt %2.</translation>
-    </message>
-    <message>
-        <source>Pins run short: passes %1 get %2.</source>
-        <translation>Die Nadeln reichen nicht: Die Durchgänge %1 bekommen %2.</translation>
-    </message>
-    <message>
         <source>Pins run short: zone %1 gets %2.</source>
         <translation>Die Nadeln reichen nicht: Zone %1 bekommt %2.</translation>
     </message>
@@ -10002,24 +9950,8 @@
         <translation>Die Nadeln reichen nicht: Die Zonen %1 und alles von Durchgang %2 bekommen %3.</translation>
     </message>
     <message>
-        <source>With %1 pins more all of it could be pinned.</source>
-        <translation>Mit %1 Nadeln mehr ließe sich alles stecken.</translation>
-    </message>
-    <message>
         <source>Fuse dots cannot stand in here: the batting does not take an iron, or nobody here may use one.</source>
         <translation>Klebepunkte gehen hier nicht: Das Vlies verträgt kein Bügeleisen, oder niemand hier darf bügeln.</translation>
-    </message>
-    <message>
-        <source>With 1 pin more all of it could be pinned.</source>
-        <translation>Mit 1 Nadel mehr ließe sich alles stecken.</translation>
-    </message>
-    <message>
-        <source>Use fuse dots where they run short, with an iron</source>
-        <translation>Klebepunkte nehmen, wo sie nicht reichen, mit einem Bügeleisen</translation>
-    </message>
-    <message>
-        <source>Use fuse dots where they run short</source>
-        <translation>Klebepunkte nehmen, wo sie nicht reichen</translation>
     </message>
     <message>
         <source>%1 They lie at the same marks.</source>
@@ -10032,6 +9964,74 @@
     <message>
         <source>iron</source>
         <translation>Bügeleisen</translation>
+    </message>
+    <message>
+        <source>One strip along the edge of the backing will be wholly or nearly trimmed away, however this fabric is cut. Sew it on all the same: the clamps grip it.</source>
+        <translation>Ein Streifen am Rand der Rückseite wird ganz oder fast ganz abgeschnitten, wie dieser Stoff auch geteilt wird. Trotzdem annähen: Daran halten die Klemmen.</translation>
+    </message>
+    <message>
+        <source>first lay the quilt&apos;s middle %1 of the table&apos;s middle, seen from the foot</source>
+        <translation>zuerst die Mitte des Quilts neben die des Tisches legen, %1, vom Fuß aus gesehen</translation>
+    </message>
+    <message>
+        <source>Pins run short: all of pass %1 gets %2.</source>
+        <translation>Die Nadeln reichen nicht: Der ganze Durchgang %1 bekommt %2.</translation>
+    </message>
+    <message>
+        <source>Pins run short: all of passes %1 gets %2.</source>
+        <translation>Die Nadeln reichen nicht: Die ganzen Durchgänge %1 bekommen %2.</translation>
+    </message>
+    <message>
+        <source>Or bring 1 pin more.</source>
+        <translation>Oder 1 Nadel mehr mitbringen.</translation>
+    </message>
+    <message>
+        <source>Or bring %1 pins more.</source>
+        <translation>Oder %1 Nadeln mehr mitbringen.</translation>
+    </message>
+    <message>
+        <source>Use fuse dots where the pins run short, with an iron</source>
+        <translation>Klebepunkte nehmen, wo die Nadeln nicht reichen, mit einem Bügeleisen</translation>
+    </message>
+    <message>
+        <source>Use fuse dots where the pins run short</source>
+        <translation>Klebepunkte nehmen, wo die Nadeln nicht reichen</translation>
+    </message>
+    <message>
+        <source>Rows across the quilt, about %1 apart, a dot about every %2, every second row half a step over.</source>
+        <translation>Reihen quer über den Quilt, etwa %1 voneinander, etwa alle %2 ein Punkt, jede zweite Reihe um einen halben Schritt versetzt.</translation>
+    </message>
+    <message>
+        <source>Rows from head to foot, about %1 apart, a dot about every %2, every second row half a step over.</source>
+        <translation>Reihen vom Kopf zum Fuß, etwa %1 voneinander, etwa alle %2 ein Punkt, jede zweite Reihe um einen halben Schritt versetzt.</translation>
+    </message>
+    <message>
+        <source>Rows across the quilt, about %1 apart, a pin about every %2, every second row half a step over.</source>
+        <translation>Reihen quer über den Quilt, etwa %1 voneinander, etwa alle %2 eine Nadel, jede zweite Reihe um einen halben Schritt versetzt.</translation>
+    </message>
+    <message>
+        <source>Rows from head to foot, about %1 apart, a pin about every %2, every second row half a step over.</source>
+        <translation>Reihen vom Kopf zum Fuß, etwa %1 voneinander, etwa alle %2 eine Nadel, jede zweite Reihe um einen halben Schritt versetzt.</translation>
+    </message>
+    <message>
+        <source>Where a pin at its mark would be nearer than %1 to a seam, it goes to the nearest place where all of the pin is that far from seams.</source>
+        <translation>Läge eine Nadel an ihrer Marke näher als %1 an einer Naht, kommt sie an die nächste Stelle, wo sie ganz so weit von Nähten entfernt ist.</translation>
+    </message>
+    <message>
+        <source>Bands across the quilt, about %1 deep, in patches about %2 wide.</source>
+        <translation>Streifen quer über den Quilt, etwa %1 tief, in Feldern von etwa %2 Breite.</translation>
+    </message>
+    <message>
+        <source>Bands from head to foot, about %1 deep, in patches about %2 wide.</source>
+        <translation>Streifen von Kopf bis Fuß, etwa %1 tief, in Feldern von etwa %2 Breite.</translation>
+    </message>
+    <message>
+        <source>Rows of stitches across the quilt, about %1 apart: the needle down about every %2, and up again halfway.</source>
+        <translation>Heftreihen quer über den Quilt, etwa %1 voneinander: Einstich etwa alle %2, in der Mitte wieder nach oben.</translation>
+    </message>
+    <message>
+        <source>Rows of stitches from head to foot, about %1 apart: the needle down about every %2, and up again halfway.</source>
+        <translation>Heftreihen vom Kopf zum Fuß, etwa %1 voneinander: Einstich etwa alle %2, in der Mitte wieder nach oben.</translation>
     </message>
 </context>
 <context>
@@ -11074,10 +11074,6 @@
         <translation>%1, nach Gewicht %2 Personen</translation>
     </message>
     <message>
-        <source>As many carry the quilt as it takes for nobody to hurt their back.</source>
-        <translation>Den Quilt tragen so viele, dass sich niemand den Rücken verletzt.</translation>
-    </message>
-    <message>
         <source>All work at the same time, and we finish when the last of us does.</source>
         <translation>Alle arbeiten gleichzeitig, und fertig sind wir, wenn die Letzte fertig ist.</translation>
     </message>
@@ -11096,6 +11092,10 @@
     <message>
         <source>Bound: Kershner, American Journal of Mathematics 61 (1939). Depth of a band: common practice, 12 to 18 in; the can’s label goes first.</source>
         <translation>Schranke: Kershner, American Journal of Mathematics 61 (1939). Tiefe eines Streifens: allgemeine Praxis, 30 bis 45 cm; die Angabe auf der Dose geht vor.</translation>
+    </message>
+    <message>
+        <source>As many move the quilt as keep each person’s share under %1.</source>
+        <translation>So viele bewegen den Quilt, dass auf niemanden mehr als %1 kommt.</translation>
     </message>
 </context>
 <context>

@@ -167,12 +167,12 @@ std::string planSummary(const Session& session, const Plan& plan) {
         wrapped(out, quiltLine(session, plan, i), 4);
     if (!plan.tasks.empty()) {
         const bool known = plan.range.middle > Seconds{};
-        std::string finish =
-            "Finishes about " + at(session, known ? plan.range.middle : plan.finish);
+        std::string finish = "Begins " + format(session.setting.start) + ", finishes about " +
+                             at(session, known ? plan.range.middle : plan.finish);
         if (known)
             finish +=
                 " (" + at(session, plan.range.early) + " to " + at(session, plan.range.late) + ")";
-        wrapped(out, finish + ", from " + format(session.setting.start) + ".", 0);
+        wrapped(out, finish + ".", 0);
     }
     if (plan.quilts.size() == 1 && plan.quilts.front().rows && !session.jobs.empty())
         wrapped(out, rowsSentence(*plan.quilts.front().rows, session.jobs.front()).english(), 0);

@@ -174,7 +174,7 @@ void layers(std::ostream& out, const QuiltPlan& q, Unit unit) {
             out << "    bring: " << thing << '\n';
         for (const auto& [what, text] : {std::pair{"least to buy: ", q.backing->leastBought},
                                          std::pair{"next best: ", q.backing->runnerUp},
-                                         std::pair{"nearly: ", q.backing->nearestMiss}})
+                                         std::pair{"with less to spare: ", q.backing->nearestMiss}})
             if (!text.empty())
                 out << "    " << what << text << '\n';
     }
@@ -249,18 +249,19 @@ void placing(std::ostringstream& out, const QuiltPlan& q, const Job& job) {
     out << "    " << (q.rows ? rowsSentence(*q.rows, job) : blocksSentence(*q.blocks, job)) << '\n';
     for (const Sentence& s : q.rows ? rowsDetails(*q.rows, job) : blocksDetails(*q.blocks, job))
         out << "    " << s << '\n';
-    const auto marks = [&](const char* name, const std::vector<Length>& of) {
-        out << "    " << name;
+    if (!q.rows)
+        return;
+    const bool across = q.rows->along == PinRows::Along::width;
+    const auto marks = [&](const std::string& name, const std::vector<Length>& of, bool fromLeft) {
+        out << "    " << name << (fromLeft ? " from the left edge:" : " from the head:");
         for (const Length& at : of)
             out << ' ' << format(at, job.unit, false) << (&at == &of.back() ? "\n" : ",");
     };
-    if (!q.rows)
-        return;
     const auto &odd = q.rows->ribbons.odd, &even = q.rows->ribbons.even;
-    marks(odd == even ? "All rows, marks at" : "Odd rows, marks at", odd);
+    marks(odd == even ? "Marks of all rows" : "Marks of odd rows", odd, across);
     if (odd != even && !even.empty())
-        marks("Even rows, marks at", even);
-    marks("Rows at", q.rows->ribbons.side);
+        marks("Marks of even rows", even, across);
+    marks("Rows", q.rows->ribbons.side, !across);
 }
 
 } // namespace

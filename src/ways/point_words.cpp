@@ -72,8 +72,8 @@ Sentences rowsDetails(const PinRows& rows, const Job& job) {
     }
     if (aside > 0)
         out.push_back(
-            core::says("Where a mark is too near a seam, the pin goes beside it: the nearest "
-                       "place where all of it is %1 clear.",
+            core::says("Where a pin at its mark would be nearer than %1 to a seam, it goes to the "
+                       "nearest place where all of the pin is that far from seams.",
                        core::length(job.basting.clear, job.unit)));
     if (leftOut > 0)
         out.push_back(

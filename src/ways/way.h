@@ -120,7 +120,7 @@ struct WayWords {
     Sentence why;                            ///< why there are so many, and why in such rows
     Sentence (*single)(std::int64_t points); ///< "3 single dots", outside all rows
     Sentence (*singles)(std::int64_t, const Sentence& places); ///< the same, and where
-    /// "Rows about 4 in apart across the quilt, a dot about every 5 in, …"
+    /// "Rows across the quilt, about 4 in apart, a dot about every 5 in, …"
     Sentence (*rows)(bool across, const Sentence& gap, const Sentence& step);
     Sentence (*fewest)(std::int64_t fewest, std::int64_t now); ///< free placing, compared
     Sentence (*ready)(const Sentence& count);                  ///< what a helper does first of all

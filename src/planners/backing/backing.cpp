@@ -36,10 +36,8 @@ Front frontBy(Problem& problem, const std::vector<Bolt>& bolts, Findings& findin
     if (!front.choices.empty()) {
         say(Finding::Kind::backingTrimmed,
             core::says(
-                "A strip along the edge of the backing lies wholly or nearly in the overage that "
-                "is "
-                "trimmed away; no layout of this fabric avoids it. Sew it on all the same: the "
-                "clamps hold it."));
+                "One strip along the edge of the backing will be wholly or nearly trimmed away, "
+                "however this fabric is cut. Sew it on all the same: the clamps grip it."));
         return front;
     }
     problem.rules.leastPiece = std::min(problem.rules.leastPiece, kNarrowest);

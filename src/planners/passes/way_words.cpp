@@ -50,8 +50,9 @@ Sentence remarks(const PassRequest& request, const PassChoice& choice) {
     Sentences all;
     const Alternative& a = choice.summary;
     if (a.passes > 1 && choice.start == Basting::Start::besideMiddle && a.offCentre != Vec{})
-        all.push_back(core::says("lay the quilt's middle %1 of the table's middle",
-                                 beside(a.offCentre, unit)));
+        all.push_back(
+            core::says("first lay the quilt's middle %1 of the table's middle, seen from the foot",
+                       beside(a.offCentre, unit)));
     if (a.passes > 1 && choice.start == Basting::Start::oneEnd)
         all.push_back(core::says("from one end: the layers are rolled on boards or tubes and "
                                  "unrolled as the work goes; good for small tables and for people "

@@ -34,8 +34,8 @@ Sentence said(const Places& at, const Sentence& dots) {
     const Sentence passes = core::listed(numbers, numbers.size()), zones = zoneList(at.zones);
     if (at.zones.empty())
         return at.passes.size() == 1
-                   ? core::says("Pins run short: pass %1 gets %2.", passes, dots)
-                   : core::says("Pins run short: passes %1 get %2.", passes, dots);
+                   ? core::says("Pins run short: all of pass %1 gets %2.", passes, dots)
+                   : core::says("Pins run short: all of passes %1 gets %2.", passes, dots);
     if (at.passes.empty())
         return at.zones.size() == 1 ? core::says("Pins run short: zone %1 gets %2.", zones, dots)
                                     : core::says("Pins run short: zones %1 get %2.", zones, dots);
@@ -78,16 +78,15 @@ Findings adviceOnStandIns(const Session& session, const std::vector<QuiltPlan>& 
     Findings out;
     for (std::size_t q = 0; q < quilts.size(); ++q)
         for (const auto& [way, at] : instead[q])
-            out.push_back(ofQuilt(
-                {Finding::Kind::dotsPlanned,
-                 Finding::Level::note,
-                 "/basting/where_short",
-                 said(at, way->words.count(at.points)),
-                 missing == 1 ? core::says("With 1 pin more all of it could be pinned.")
-                              : core::says("With %1 pins more all of it could be pinned.", missing),
-                 {},
-                 {static_cast<int>(at.points)}},
-                static_cast<int>(q), session.severalQuilts));
+            out.push_back(ofQuilt({Finding::Kind::dotsPlanned,
+                                   Finding::Level::note,
+                                   "/basting/where_short",
+                                   said(at, way->words.count(at.points)),
+                                   missing == 1 ? core::says("Or bring 1 pin more.")
+                                                : core::says("Or bring %1 pins more.", missing),
+                                   {},
+                                   {static_cast<int>(at.points)}},
+                                  static_cast<int>(q), session.severalQuilts));
     if (pinned <= have)
         return out;
     for (std::size_t q = 0; q < quilts.size(); ++q)

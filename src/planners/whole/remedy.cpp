@@ -206,8 +206,8 @@ private:
         if (others > session_.setting.stash.pins)
             return;
         offer({then.setting.room.irons > session_.setting.room.irons
-                   ? core::says("Use fuse dots where they run short, with an iron")
-                   : core::says("Use fuse dots where they run short"),
+                   ? core::says("Use fuse dots where the pins run short, with an iron")
+                   : core::says("Use fuse dots where the pins run short"),
                edit});
     }
 

@@ -40,12 +40,12 @@ std::vector<CallsOfPasses> callsByPasses(const SheetContext& c, std::size_t q) {
 SetText callsTitle(const SheetContext& c, const CallsOfPasses& of) {
     const auto n = of.calls.size();
     const QString words =
-        of.passes.empty() ? Text::tr("%1 calls a pass. Nobody goes on before the next.").arg(n)
+        of.passes.empty() ? Text::tr("%1 calls a pass. Nobody goes on before you call.").arg(n)
         : of.passes.size() == 1
-            ? Text::tr("Pass %1: %2 calls. Nobody goes on before the next.")
+            ? Text::tr("Pass %1: %2 calls. Nobody goes on before you call.")
                   .arg(of.passes.front())
                   .arg(n)
-            : Text::tr("Passes %1: %2 calls each. Nobody goes on before the next.")
+            : Text::tr("Passes %1: %2 calls each. Nobody goes on before you call.")
                   .arg(numbers(of.passes))
                   .arg(n);
     return set(words, c.width, serif(type::kCheck));

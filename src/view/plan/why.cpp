@@ -285,7 +285,8 @@ Why ofWeight(const From& f) {
     w.value = people == 1
                   ? tr("%1, 1 person by weight").arg(words::weight(kg, f.unit))
                   : tr("%1, %2 people by weight").arg(words::weight(kg, f.unit)).arg(people);
-    w.plain = tr("As many carry the quilt as it takes for nobody to hurt their back.");
+    w.plain = tr("As many move the quilt as keep each person’s share under %1.")
+                  .arg(words::weight(recommendedWeightLimit(kSlide), f.unit));
     w.rule = tr("Area of the backing times the batting and two layers of fabric, carried in equal "
                 "parts. Each part stays within the recommended limit for leaning over a table’s "
                 "edge; a quilt wider than a pair of arms takes two people whatever it weighs.");

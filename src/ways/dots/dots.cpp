@@ -181,10 +181,10 @@ WayWords dotWords() {
             [](bool across, const Sentence& gap, const Sentence& step) {
                 return across
                            ? core::says(
-                                 "Rows about %1 apart across the quilt, a dot about every %2, "
+                                 "Rows across the quilt, about %1 apart, a dot about every %2, "
                                  "every second row half a step over.",
                                  gap, step)
-                           : core::says("Rows about %1 apart from head to foot, a dot about every "
+                           : core::says("Rows from head to foot, about %1 apart, a dot about every "
                                         "%2, every second row half a step over.",
                                         gap, step);
             },

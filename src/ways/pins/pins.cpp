@@ -141,10 +141,10 @@ WayWords pinWords() {
             [](bool across, const Sentence& gap, const Sentence& step) {
                 return across
                            ? core::says(
-                                 "Rows about %1 apart across the quilt, a pin about every %2, "
+                                 "Rows across the quilt, about %1 apart, a pin about every %2, "
                                  "every second row half a step over.",
                                  gap, step)
-                           : core::says("Rows about %1 apart from head to foot, a pin about every "
+                           : core::says("Rows from head to foot, about %1 apart, a pin about every "
                                         "%2, every second row half a step over.",
                                         gap, step);
             },

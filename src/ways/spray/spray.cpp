@@ -109,12 +109,13 @@ WayWords sprayWords() {
             },
         .rows =
             [](bool across, const Sentence& gap, const Sentence& step) {
-                return across ? core::says("Bands about %1 deep across the quilt, in patches about "
-                                           "%2 wide.",
-                                           gap, step)
-                              : core::says("Bands about %1 deep from head to foot, in patches "
-                                           "about %2 wide.",
-                                           gap, step);
+                return across
+                           ? core::says("Bands across the quilt, about %1 deep, in patches about "
+                                        "%2 wide.",
+                                        gap, step)
+                           : core::says("Bands from head to foot, about %1 deep, in patches "
+                                        "about %2 wide.",
+                                        gap, step);
             },
         .fewest =
             [](std::int64_t fewest, std::int64_t now) {

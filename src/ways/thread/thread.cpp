@@ -123,12 +123,13 @@ WayWords threadWords() {
             },
         .rows =
             [](bool across, const Sentence& gap, const Sentence& step) {
-                return across ? core::says("Rows of stitches about %1 apart across the quilt, the "
-                                           "needle down about every %2, as long below as above.",
-                                           gap, step)
-                              : core::says("Rows of stitches about %1 apart from head to foot, the "
-                                           "needle down about every %2, as long below as above.",
-                                           gap, step);
+                return across
+                           ? core::says("Rows of stitches across the quilt, about %1 apart: the "
+                                        "needle down about every %2, and up again halfway.",
+                                        gap, step)
+                           : core::says("Rows of stitches from head to foot, about %1 apart: the "
+                                        "needle down about every %2, and up again halfway.",
+                                        gap, step);
             },
         .fewest =
             [](std::int64_t fewest, std::int64_t now) {

@@ -44,7 +44,7 @@ double reach(const Job& job) {
 struct Told {
     PinRows::Along along;
     Ribbons ribbons;
-    bool beside = false;   ///< 'Where a mark is too near a seam, the pin goes beside it'
+    bool beside = false;   ///< 'Where a pin at its mark would be nearer than …'
     bool leaveOut = false; ///< 'A mark is left out where its pin would come nearer'
     std::vector<Point> singles;
 };
@@ -53,7 +53,7 @@ Told toldBy(const PinRows& rows, const Job& job) {
     Told out{rows.along, rows.ribbons, false, false, {}};
     for (const Sentence& s : rowsDetails(rows, job)) {
         const std::string text = s.english();
-        out.beside |= text.starts_with("Where a mark is too near a seam");
+        out.beside |= text.starts_with("Where a pin at its mark would be nearer");
         out.leaveOut |= text.starts_with("A mark is left out");
         if (text.find(" single pin") == std::string::npos)
             continue;

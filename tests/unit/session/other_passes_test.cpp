@@ -492,7 +492,7 @@ TEST(ShortOfPins, DotsStandInForAsManyAsAreMissing) {
     EXPECT_FALSE(p.pinsShort);
     EXPECT_EQ(p.session.jobs.front().basting.whereShort, Basting::With::dots);
     EXPECT_TRUE(std::ranges::any_of(p.changes, [](const Sentence& s) {
-        return s.english().find("Pins run short: pass") != std::string::npos;
+        return s.english().find("Pins run short: all of pass") != std::string::npos;
     })) << "a pass that is not begun has them in its plan";
     EXPECT_EQ(p.note, Sentence{});
     std::int64_t pins = 0, dots = 0;

@@ -150,8 +150,8 @@ TEST(WherePinsRunShort, TheLastPassesGetDots) {
         const Finding* said = found(plan, Finding::Kind::dotsPlanned);
         ASSERT_NE(said, nullptr);
         EXPECT_EQ(said->figures, std::vector{static_cast<int>(all - pins)});
-        EXPECT_THAT(said->cure.english(), HasSubstr("With " + std::to_string(missing) +
-                                                    (missing == 1 ? " pin " : " pins ")));
+        EXPECT_THAT(said->cure.english(), HasSubstr("Or bring " + std::to_string(missing) +
+                                                    (missing == 1 ? " pin more" : " pins more")));
         const auto supply = [&](Supply::Kind kind) {
             const auto at = std::ranges::find(plan.supplies, kind, &Supply::kind);
             return at == plan.supplies.end() ? 0.0 : at->need;
