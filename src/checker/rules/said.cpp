@@ -1,5 +1,6 @@
 #include "checker/rules/roll_diameter.h"
 #include "checker/rules/rules.h"
+#include "checker/rules/stand_ins_asked.h"
 #include "checker/task_traits.h"
 #include "checker/ways/seen_way.h"
 
@@ -107,21 +108,6 @@ bool anyJob(const QuiltView& v, bool SeenWay::*is) {
     return std::ranges::any_of(v.session.jobs, [&](const Job& j) { return seenWay(j).*is; });
 }
 
-/// Dots are to stand in for pins, and pins are missing all the same.
-bool isShortOfDots(const QuiltView& v) {
-    const int pins = v.session.setting.stash.pins;
-    return askedWhereShort(v.job) != nullptr && pins > 0 &&
-           pinsOf(PlanView{v.session, v.plan}) > pins;
-}
-
-/// Points that have dots because pins run short.
-std::int64_t standingIn(const QuiltView& v) {
-    std::int64_t out = 0;
-    for (const Zone& z : v.quilt.zones)
-        out += &seenWay(v.job, z) != &seenWay(v.job) ? std::ssize(z.points) : 0;
-    return out;
-}
-
 /// True where what a finding of a quilt says can be, or cannot be seen from here.
 bool isTrueOf(const QuiltView& v, Kind kind) {
     const Job& job = v.job;
@@ -223,9 +209,8 @@ bool isTrueOfAll(const PlanView& v, Kind kind) {
         return !v.quilts.empty();
     case Kind::noIron:
     case Kind::nobodyIrons:
-        return std::ranges::any_of(v.quilts, [](const QuiltView& q) {
-            return seenWay(q.job).irons || standingIn(q) > 0 || isShortOfDots(q);
-        });
+        return std::ranges::any_of(
+            v.quilts, [](const QuiltView& q) { return isPressed(q) || isShortOfDots(q); });
     case Kind::nobodyCloses:
         return pinsOf(v) > 0;
     case Kind::handedElsewhere:
@@ -296,7 +281,7 @@ void planFindings(const PlanView& v, Report& report) {
             report.add(there / "kind", say(v, f) + " is of a kind that no plan has.");
             continue;
         }
-        if (f.level < form->least || f.level > form->most)
+        if (f.level < form->least || f.level > form->most || !isOfItsLevel(v, f))
             report.add(there / "level",
                        say(v, f) + ": a finding of this kind is not of that level.");
         const bool ofWhatIsThere = form->ofQuilt ? v.quilt(f.quilt) != nullptr : f.quilt == -1;

@@ -18,6 +18,34 @@ bool mayStandIn(const PlanView& v, const QuiltView& quilt) {
            std::ranges::none_of(v.session.jobs, [](const Job& j) { return seenWay(j).patches; });
 }
 
+std::int64_t standingIn(const QuiltView& v) {
+    std::int64_t out = 0;
+    for (const Zone& z : v.quilt.zones)
+        out += &seenWay(v.job, z) != &seenWay(v.job) ? std::ssize(z.points) : 0;
+    return out;
+}
+
+bool isShortOfDots(const QuiltView& v) {
+    const int pins = v.session.setting.stash.pins;
+    return askedWhereShort(v.job) != nullptr && pins > 0 &&
+           pinsOf(PlanView{v.session, v.plan}) > pins;
+}
+
+bool isPressed(const QuiltView& v) {
+    return seenWay(v.job).irons || standingIn(v) > 0;
+}
+
+bool isOfItsLevel(const PlanView& v, const Finding& f) {
+    using Kind = Finding::Kind;
+    if (f.kind != Kind::noIron && f.kind != Kind::nobodyIrons && f.kind != Kind::sprayAndIrons)
+        return true;
+    return std::ranges::any_of(v.quilts, [&](const QuiltView& q) {
+        return (f.quilt < 0 || f.quilt == q.index) &&
+               (f.level == Finding::Level::stop ? isPressed(q) || seenWay(q.job).patches
+                                                : isShortOfDots(q));
+    });
+}
+
 namespace {
 
 /// How a pass is basted, of what counts of it.
@@ -41,12 +69,13 @@ Passes passesOf(const QuiltView& q, const PinsAsked& asked, bool open) {
 void inOrder(const QuiltView& q, const Passes& passes, Report& report) {
     bool dots = false;
     for (const auto& [number, pass] : passes) {
-        if (const Pass* at = q.pass(number); at != nullptr && pass.pinned > 0)
-            if (dots || (number > 1 && pass.dotted > 0))
-                report.add(
-                    where(q, *at) / "zones",
-                    label(q, *at) + " has " + std::to_string(pass.pinned) + " pins, though " +
-                        (pass.dotted > 0 ? "it has dots too." : "a pass before it has dots."));
+        for (const Zone& z : q.quilt.zones)
+            if (z.pass == number && !z.points.empty() && seenWay(q.job, z).fromBox &&
+                (dots || (number > 1 && pass.dotted > 0)))
+                report.add(where(q, z) / "with",
+                           q.label() + ": zone " + z.id + " has pins, though " +
+                               (pass.dotted > 0 ? "others of its pass have dots."
+                                                : "a pass before it has dots."));
         dots = dots || (number > 1 && pass.dotted > 0);
     }
 }

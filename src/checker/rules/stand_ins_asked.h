@@ -23,4 +23,17 @@ void standInsAsked(const PlanView& v, const PinsAsked& asked, Report& report);
 /// What stands in may be had: nothing speaks against it in this session.
 bool mayStandIn(const PlanView& v, const QuiltView& quilt);
 
+/// Points that have dots because pins run short.
+std::int64_t standingIn(const QuiltView& quilt);
+
+/// Dots are to stand in for pins, and pins are missing all the same.
+bool isShortOfDots(const QuiltView& quilt);
+
+/// Some of its zones are pressed with an iron.
+bool isPressed(const QuiltView& quilt);
+
+/// What speaks against dots stops a plan that has them; of dots that would stand in it is a
+/// warning.
+bool isOfItsLevel(const PlanView& v, const Finding& said);
+
 } // namespace bastewright::check
