@@ -17,8 +17,9 @@ using namespace crew;
 /// As a pass that is not planned yet goes by calls, for where breaks in it can be.
 constexpr int kCallsOfPass = 6;
 
-/// Ways to share people among several tables, and to spread them round one.
-constexpr std::size_t kWaysTried = 3, kPlacesTried = 4;
+/// Ways to share people among several tables, and to spread them round one: fewer of many, for whom
+/// each takes longer.
+constexpr std::size_t kWaysTried = 3, kPlacesTried = 4, kPlacesByOne = 16;
 
 class CrewPlanner {
 public:
@@ -115,7 +116,12 @@ private:
         const bool nobodyYet =
             std::ranges::all_of(tables_, [](const QuiltTable& t) { return t.stood().empty(); });
         bool others = nobodyYet;
-        return bestOf(kPlacesTried, [&](std::size_t way) -> std::optional<std::vector<Block>> {
+        const std::size_t ways =
+            options_.sharings
+                ? std::clamp<std::size_t>(kPlacesByOne / std::max<std::size_t>(1, hands_.size()), 1,
+                                          kPlacesTried)
+                : 1;
+        return bestOf(ways, [&](std::size_t way) -> std::optional<std::vector<Block>> {
             if (way > 0 && !others)
                 return {};
             if (way > 0)

@@ -11,7 +11,8 @@ namespace bastewright {
 struct CrewOptions {
     bool range = true; ///< the finish is simulated too; false where only its middle is asked for
     bool bound = true; ///< a bound of the finish is proven too, else it is 0
-    /// Of a few ways to share people among several tables the best is taken, else the first.
+    /// Of a few ways to share people among several tables, or to spread them round one, the best is
+    /// taken, else the first.
     bool sharings = true;
 };
 

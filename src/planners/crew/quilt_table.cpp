@@ -202,9 +202,11 @@ QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people,
         if (!best.homes.empty() && best.overlaps == 0 && best.cost <= a.cost)
             break;
         a.others = others;
-        weighZones(a);
+        const bool good = weighZones(a);
         if (a.isBetterThan(best, 1e-9))
             best = std::move(a);
+        if (good && hands_.size() > kFew)
+            break;
     }
     return best;
 }

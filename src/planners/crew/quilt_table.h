@@ -73,6 +73,9 @@ private:
     /// Going beyond one's own part costs a minute, going anywhere two: hands first.
     static constexpr double kRoams = 60;
     static constexpr double kConflict = 1e4;
+    /// Among more people than this each way to stand takes long to look at: the first in which
+    /// nobody is in anybody's way is taken, and who is in others' way is left out of all passes.
+    static constexpr std::size_t kFew = 4;
 
     struct Arrangement {
         std::vector<Home> homes;
@@ -104,7 +107,8 @@ private:
     Trial trial(const std::vector<Home>& homes, std::size_t pass, const Ground& ground) const;
     PassCrew crewOf(const std::vector<Home>& homes, std::size_t pass, const Ground& ground,
                     Letters& letters, const std::map<std::string, int>& turns) const;
-    void weighZones(Arrangement& a) const;
+    /// True where nobody is in anybody's way.
+    bool weighZones(Arrangement& a) const;
     std::optional<std::vector<Home>> withoutOne(const std::vector<Home>& homes,
                                                 std::size_t pass) const;
     double slowestOf(const PassCrew& crew, std::size_t pass) const;

@@ -9,8 +9,9 @@
 namespace bastewright::crew {
 
 /// What zones cost beyond shares, each worked from its place, and people in one another's way.
-void QuiltTable::weighZones(Arrangement& a) const {
+bool QuiltTable::weighZones(Arrangement& a) const {
     double zones = 0;
+    int conflicts = 0;
     for (std::size_t k = 0; k < grounds_.size(); ++k) {
         if (points_[k].empty())
             continue;
@@ -23,10 +24,13 @@ void QuiltTable::weighZones(Arrangement& a) const {
                 a.cost += kRoams;
             }
         a.overlaps += crew.overlaps;
-        a.cost += kConflict * crew.conflicts;
+        conflicts += crew.conflicts;
         zones += 2 * slowestOf(crew, k);
     }
-    a.cost += std::max(0.0, zones - a.shared);
+    a.cost += kConflict * conflicts;
+    if (hands_.size() <= kFew)
+        a.cost += std::max(0.0, zones - a.shared);
+    return conflicts == 0;
 }
 
 /// Where all but one work a pass in nobody's way: without whom it is through soonest.
@@ -34,7 +38,9 @@ std::optional<std::vector<Home>> QuiltTable::withoutOne(const std::vector<Home>&
                                                         std::size_t pass) const {
     std::optional<std::vector<Home>> best;
     double least = 0;
-    for (std::size_t k = 0; k < homes.size() && homes.size() > 1; ++k) {
+    if (homes.size() < 2 || hands_.size() > kFew)
+        return best;
+    for (std::size_t k = 0; k < homes.size(); ++k) {
         auto others = homes;
         others.erase(others.begin() + static_cast<std::ptrdiff_t>(k));
         Letters letters;

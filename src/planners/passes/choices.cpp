@@ -293,6 +293,8 @@ std::vector<PassChoice> forLessReach(const PassRequest& request, const PassChoic
     std::vector<PassChoice> out;
     for (const Length reach : reaches) {
         const Rect table{{}, {}, choice.lie.x.size, choice.lie.y.size};
+        if (request.stop.stop_requested())
+            break;
         // As good as any where nothing is farther.
         if (choice.surface.floor || outOfReach(table, choice.lie.closed, reach).empty())
             continue;

@@ -21,7 +21,7 @@ public:
         out_.blocks.posts = figure_.post;
     }
 
-    BlockLayout build() {
+    std::optional<BlockLayout> build(const std::stop_token& stop) {
         for (const Spot o : figure_.orbits)
             for (const Spot s : imagesOf(o))
                 out_.blocks.inBlock.push_back(exact(Spot{cell_.block / 2, cell_.block / 2} + s));
@@ -29,7 +29,9 @@ public:
         placeBlocks();
         for (const Side side : kSides)
             placeEdge(side);
-        repair(out_.layout, rules_, 300);
+        repair(out_.layout, rules_, 300, stop);
+        if (stop.stop_requested())
+            return {};
         prune(out_.layout, rules_);
         // Pins of the lines near a corner may have moved.
         std::set<Point> ofLines, left;
@@ -207,7 +209,8 @@ private:
 
 } // namespace
 
-std::optional<BlockLayout> blockLayout(const Job& job, const Rules& rules, std::size_t most) {
+std::optional<BlockLayout> blockLayout(const Job& job, const Rules& rules, std::size_t most,
+                                       std::stop_token stop) {
     const auto cell = blockCellOf(job);
     if (!cell)
         return {};
@@ -217,8 +220,8 @@ std::optional<BlockLayout> blockLayout(const Job& job, const Rules& rules, std::
         leastFigure(rules, *cell, int(std::min(1e6, double(most) / blocks * 1.3)) + 1);
     if (!figure)
         return {};
-    BlockLayout out = Builder{job, rules, *cell, *figure}.build();
-    if (out.layout.pins.size() >= most)
+    auto out = Builder{job, rules, *cell, *figure}.build(stop);
+    if (!out || out->layout.pins.size() >= most)
         return {};
     return out;
 }

@@ -14,7 +14,8 @@ struct BlockLayout {
 
 /// The least figure in every block, with a line along each side of the top where the blocks leave
 /// it bare, and single points for the rest. Nothing where no figure does or it takes `most` points
-/// or more.
-std::optional<BlockLayout> blockLayout(const Job& job, const Rules& rules, std::size_t most);
+/// or more, or where a stop comes before it is complete.
+std::optional<BlockLayout> blockLayout(const Job& job, const Rules& rules, std::size_t most,
+                                       std::stop_token stop = {});
 
 } // namespace bastewright::points

@@ -155,18 +155,21 @@ Spots Layout::spots() const {
     return out;
 }
 
-bool repair(Layout& layout, const Rules& rules, int steps) {
+bool repair(Layout& layout, const Rules& rules, int steps, std::stop_token stop) {
     for (int round = 0; round < 10; ++round) {
         const Spots open = holes(layout.spots(), rules.top(), rules.radius);
         if (open.empty())
             return round > 0;
         const std::uint64_t seed = static_cast<std::uint64_t>(round) + 1;
         const int wider = round / 2; // every second round
-        for (const Field& box : boxesAround(open, 2 * rules.radius))
+        for (const Field& box : boxesAround(open, 2 * rules.radius)) {
+            if (stop.stop_requested())
+                return false;
             for (const Means means : {Means::near, Means::wider, Means::breach})
                 if (repairBox(layout, rules, box.grown(wider * rules.radius / 2), means, steps,
                               seed))
                     break;
+        }
     }
     force(layout, rules);
     return true;

@@ -2,6 +2,8 @@
 
 #include "planners/points/rules.h"
 
+#include <stop_token>
+
 namespace bastewright::points {
 
 /// Points on the whole top while they are put together.
@@ -18,7 +20,8 @@ struct Layout {
 /// Covers what is still uncovered, place by place: the points that are not loose stay, loose ones
 /// near a hole may move or go. Afterwards the whole top is covered; where no other way is found, by
 /// a point nearer to another than the gap. False where nothing was open.
-bool repair(Layout& layout, const Rules& rules, int steps);
+/// After a stop it is left as it is: for layouts that are not needed.
+bool repair(Layout& layout, const Rules& rules, int steps, std::stop_token stop = {});
 
 /// The same for a layout that may leave much of the top open: one search over the whole top.
 void fill(Layout& layout, const Rules& rules, int steps);

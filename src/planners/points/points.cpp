@@ -96,8 +96,8 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
     if (wanted == Basting::Layout::blocks)
         blocks = blockLayout(job, rules, std::size_t(plan.bound * kMostByBlocks) + 1);
     else if (!wanted && options.effort > 0 && !stop.stop_requested())
-        blocks =
-            blockLayout(job, rules, std::size_t(double(layout.pins.size()) * kBlocksWorth) + 1);
+        blocks = blockLayout(job, rules, std::size_t(double(layout.pins.size()) * kBlocksWorth) + 1,
+                             stop);
     if (blocks) {
         layout = std::move(blocks->layout);
         plan.blocks = std::move(blocks->blocks);

@@ -15,8 +15,9 @@ namespace {
 /// predicted to be near.
 constexpr double kWorthVarying = 1.03, kMayBeQuicker = 1.1;
 constexpr std::size_t kMostVaried = 40, kLeastVaried = 4, kVariedByOne = 200;
-/// Ways for those who get up to so much less far than the farthest are tried.
+/// Ways for those who get up to so much less far than the farthest are tried where people are few.
 constexpr int kInchesLess = 6;
+constexpr std::size_t kFewPeople = 4;
 /// So many more that are near the best of all.
 constexpr std::size_t kMostNear = 40, kLeastNear = 4, kNearByOne = 200;
 
@@ -121,7 +122,7 @@ private:
             if (reach < farthest && reach > Length{})
                 out.insert(reach);
         };
-        for (int less = 1; less <= kInchesLess; ++less)
+        for (int less = 1; less <= kInchesLess && helpers.size() <= kFewPeople; ++less)
             add(farthest - Length::inches(less));
         for (const Helper& h : helpers)
             for (const int less : {0, 1, 3})

@@ -56,7 +56,7 @@ std::size_t WayTrials::stops(const CrewPlan& crew) {
 }
 
 WayTrials::Trial WayTrials::layOut(Picks picks, bool sharings) {
-    Trial out{std::move(picks), {}, {}};
+    Trial out{std::move(picks), {}, {}, sharings};
     std::size_t passes = 0;
     for (std::size_t q = 0; q < shared_.size(); ++q) {
         const Shared& s = shared_[q];
@@ -152,8 +152,7 @@ void WayTrials::finish() {
     const bool handed = std::ranges::any_of(question_.asked.jobs,
                                             [](const Job& job) { return !job.handed.empty(); });
     // What begin() laid out has all sharings already.
-    const bool asBegun = best_.picks == Picks(shared_.size(), 0);
-    if (question_.outcome && !handed && (shared_.size() == 1 || asBegun))
+    if (question_.outcome && !handed && best_.all)
         return;
     best_.crew =
         planCrew(question_.asked, best_.quilts, places_,

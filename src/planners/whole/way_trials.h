@@ -31,6 +31,7 @@ public:
         Picks picks;
         std::vector<QuiltPlan> quilts;
         CrewPlan crew;
+        bool all = false; ///< with all sharings
     };
     /// What is known of a way of the only quilt.
     struct LaidOut {
