@@ -6,6 +6,7 @@
 #include <cmath>
 #include <map>
 #include <set>
+#include <span>
 
 namespace bastewright::check {
 namespace {
@@ -60,6 +61,34 @@ double wasteOf(const QuiltView& v) {
     for (const BackingPanel& p : plan.panels)
         area -= areaSquareInches(p.area);
     return area;
+}
+
+/// True where so many steps of cloth, each at one of these prices, come to `cost`.
+bool comesTo(double cost, std::int64_t steps, std::span<const double> aStep) {
+    if (aStep.size() == 1)
+        return std::abs(double(steps) * aStep[0] - cost) < 0.001;
+    for (std::int64_t of = 0; of <= steps; ++of)
+        if (comesTo(cost - double(of) * aStep[0], steps - of, aStep.subspan(1)))
+            return true;
+    return false;
+}
+
+/// True where cloth of this length can cost so much. Of more than three prices nearly everything
+/// between the least and the most can be made, so no more is asked.
+bool maySell(const QuiltView& v, Length bought, double cost) {
+    std::vector<double> aStep = prices(v);
+    if (aStep.empty())
+        return std::abs(cost) < 0.001;
+    for (double& price : aStep)
+        price *= soldBy(v).in() / inches(v);
+    std::ranges::sort(aStep);
+    const auto same = std::ranges::unique(aStep);
+    aStep.erase(same.begin(), same.end());
+    const std::int64_t steps = bought.nm() / soldBy(v).nm();
+    if (aStep.size() > 3)
+        return cost > double(steps) * aStep.front() - 0.001 &&
+               cost < double(steps) * aStep.back() + 0.001;
+    return comesTo(cost, steps, aStep);
 }
 
 } // namespace
@@ -144,11 +173,10 @@ void backingListed(const QuiltView& v, Report& report) {
         if (a.seams < 0 || a.seams > 24 || a.waste < 0)
             report.add(there, what + "has " + std::to_string(a.seams) + " seams and wastes " +
                                   figure(a.waste) + " square inches.");
-        const double least = money.empty() ? 0 : std::ranges::min(money) * a.bought.in() / step;
-        const double most = money.empty() ? 0 : std::ranges::max(money) * a.bought.in() / step;
-        if (a.cost < least - 0.001 || a.cost > most + 0.001)
-            report.add(there / "cost", what + "costs " + figure(a.cost) + "; the fabric it buys " +
-                                           figure(least) + " to " + figure(most) + ".");
+        if (!maySell(v, a.bought, a.cost))
+            report.add(there / "cost", what + "costs " + figure(a.cost) + ", which " +
+                                           figure(a.bought, v.plan.unit) +
+                                           " of the fabrics cannot come to.");
         for (std::size_t k = 0; k < i; ++k)
             if (a == all[k])
                 report.add(there, what + "is listed twice.");

@@ -91,7 +91,7 @@ void layersShort(const QuiltView& v, Report& report) {
         const std::string says = v.label() + ": the " + std::string{layer.name} + " has " +
                                  figure(spare, unit) + " to spare on a side";
         const auto said = [&](Finding::Level level) {
-            return v.tells(Finding::Kind::layerShort, layer.name, level) != nullptr;
+            return v.tells(Finding::Kind::layerShort, layer.name, level);
         };
         if (spare < -kHalving && !said(Finding::Level::stop))
             report.add(where(v) / "layers" / layer.name,
@@ -100,6 +100,9 @@ void layersShort(const QuiltView& v, Report& report) {
             report.add(where(v) / "layers" / layer.name,
                        says + ", less than half of the " + figure(layer.overage, unit) +
                            " that were asked, and the plan does not warn of it.");
+        if (const Finding* stop = said(Finding::Level::stop); stop != nullptr && spare > kHalving)
+            report.add(Pointer{}.in("findings", v.plan.findings, *stop) / "level",
+                       says + ", and the plan stops for it.");
     }
 }
 
