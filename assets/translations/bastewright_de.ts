@@ -9282,10 +9282,6 @@
         <translation>%1 mehr mitbringen, besser %2, damit einige übrig sind. %3</translation>
     </message>
     <message>
-        <source>Bring %1 more, better %2 so that some are spare. Or use fuse dots in the zones %4. %3</source>
-        <translation>%1 mehr mitbringen, besser %2, damit einige übrig sind. Oder Klebepunkte nehmen in den Zonen %4. %3</translation>
-    </message>
-    <message>
         <source>at the middle of the table</source>
         <translation>in der Mitte des Tisches</translation>
     </message>
@@ -10032,6 +10028,10 @@
     <message>
         <source>Rows of stitches from head to foot, about %1 apart: the needle down about every %2, and up again halfway.</source>
         <translation>Heftreihen vom Kopf zum Fuß, etwa %1 voneinander: Einstich etwa alle %2, in der Mitte wieder nach oben.</translation>
+    </message>
+    <message>
+        <source>Bring %1 more, better %2 so that some are spare. Or use fuse dots, which are pressed with an iron, where the pins run short. %3</source>
+        <translation>Noch %1 mitbringen, besser %2, damit einige übrig sind. Oder dort, wo die Nadeln nicht reichen, Klebepunkte nehmen, die mit dem Bügeleisen angedrückt werden. %3</translation>
     </message>
 </context>
 <context>

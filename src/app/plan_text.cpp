@@ -1,7 +1,6 @@
 #include "app/plan_text.h"
 
 #include "plan/supply.h"
-#include "planners/crew/dot_zones.h"
 #include "planners/surface/reachable.h"
 #include "ways/point_words.h"
 
@@ -218,18 +217,6 @@ void people(std::ostream& out, const Session& session, const Plan& plan) {
     }
 }
 
-/// Zones that could take dots where pins are short.
-void dotZones(std::ostream& out, const QuiltPlan& q) {
-    if (q.dotZones.empty())
-        return;
-    std::size_t points = 0;
-    for (const Zone& z : q.zones)
-        if (std::ranges::find(q.dotZones, z.id) != q.dotZones.end())
-            points += z.points.size();
-    out << "    pins are short: dots in " << zoneList(q.dotZones) << " would save " << points
-        << " of them\n";
-}
-
 } // namespace
 
 std::string findingText(const Finding& f) {
@@ -288,7 +275,6 @@ std::string planText(const Session& session, const Plan& plan) {
             out << "  " << countsSentence(job, q.zones).english() << "; no fewer than "
                 << q.bounds.points << " could cover it\n";
             placing(out, q, job);
-            dotZones(out, q);
             passes(out, q, job, unit);
         }
         alternatives(out, session, q, unit);

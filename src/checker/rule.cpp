@@ -192,8 +192,6 @@ std::span<const Rule> rules() {
              same},
         Rule{"supplies.enough", "pins, clamps, clips and tape are enough", suppliesEnough, same,
              unlessStopped},
-        Rule{"supplies.dots", "zones for dots make up for the pins that are missing", suppliesDots,
-             same},
         Rule{"supplies.needed", "what is brought is what the plan uses", suppliesNeeded, same},
     };
     return kRules;

@@ -60,8 +60,6 @@ struct QuiltPlan {
     std::optional<BattingPlan> batting;
     std::vector<Roll> machineRolls;
     std::vector<Alternative> alternatives;
-    /// Where pins are short: zones that could take fuse dots in place of those that are missing.
-    std::vector<std::string> dotZones;
     QuiltBounds bounds;
     auto operator<=>(const QuiltPlan&) const = default;
 };

@@ -340,7 +340,6 @@ void quiltFields(Fields& f, Q& quilt, S* finishBound) {
            [](Fields& r, auto& roll) { rollFields(r, roll); });
     f.list("alternatives", quilt.alternatives, kList,
            [](Fields& a, auto& way) { alternativeFields(a, way); });
-    f.texts("dot_zones", quilt.dotZones, kZones);
     f.object("bounds", [&](Fields& b) {
         b.count("points", quilt.bounds.points, kCount);
         b.count("passes", quilt.bounds.passes, kCount);

@@ -143,7 +143,6 @@ void crewPauses(const PlanView&, Report&);
 // supplies.cpp
 void suppliesSums(const PlanView&, Report&);
 void suppliesEnough(const PlanView&, Report&);
-void suppliesDots(const PlanView&, Report&);
 // needs.cpp
 void suppliesNeeded(const PlanView&, Report&);
 

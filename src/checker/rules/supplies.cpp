@@ -4,9 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <map>
-#include <set>
 
 namespace bastewright::check {
 namespace {
@@ -127,75 +125,6 @@ void suppliesEnough(const PlanView& v, Report& report) {
         report.add(rowOf(v, Supply::Kind::tape, "need"),
                    "The passes take " + figure(tapeOf(v), v.plan.unit) + " of tape; " +
                        figure(tape, v.plan.unit) + " are said to be needed.");
-}
-
-namespace {
-
-/// Where pins are missing, the zones of a quilt with pins whose batting does not melt are named if
-/// they can take the place of all that are; not where basting is sprayed, which no iron goes with.
-void dotsUnsaid(const PlanView& v, Report& report) {
-    if (std::ranges::any_of(v.quilts, [](const QuiltView& q) { return seenWay(q.job).patches; }))
-        return;
-    const std::int64_t pins = pinsOf(v);
-    std::int64_t most = 0;
-    for (const QuiltView& q : v.quilts)
-        most = std::max(most, q.job.batting.meltable ? 0 : pinsOf(q));
-    const int have = v.session.setting.stash.pins;
-    if (have > 0 && pins > have && most >= pins - have)
-        report.add(whereOfAll(v, "dot_zones"),
-                   std::to_string(pins - have) +
-                       " pins are missing, and no zones are named that could take dots instead.");
-}
-
-} // namespace
-
-// Dots in place of pins that are missing: as many as are missing, in no more zones than it takes.
-void suppliesDots(const PlanView& v, Report& report) {
-    std::int64_t saved = 0, least = std::numeric_limits<std::int64_t>::max();
-    int quilts = 0;
-    for (const QuiltView& quilt : v.quilts) {
-        if (quilt.quilt.dotZones.empty())
-            continue;
-        ++quilts;
-        const bool pinned = seenWay(quilt.job).fromBox;
-        if (!pinned || quilt.job.batting.meltable)
-            report.add(where(quilt) / "dot_zones",
-                       quilt.label() + ": zones are said to be able to take dots, but it has " +
-                           (pinned ? "a batting that melts." : "no pins."));
-        std::set<std::string> seen;
-        std::ptrdiff_t last = -1; // in the order of the plan's zones
-        for (const std::string& id : quilt.quilt.dotZones) {
-            const auto zone = std::ranges::find(quilt.quilt.zones, id, &Zone::id);
-            if (zone == quilt.quilt.zones.end() || !seen.insert(id).second) {
-                report.add(where(quilt).in("dot_zones", quilt.quilt.dotZones, id),
-                           quilt.label() + ": zone " + id + " is said to be able to take dots, " +
-                               (zone == quilt.quilt.zones.end() ? "but there is none."
-                                                                : "more than once."));
-                continue;
-            }
-            if (zone - quilt.quilt.zones.begin() < last)
-                report.add(where(quilt).in("dot_zones", quilt.quilt.dotZones, id),
-                           quilt.label() + ": zone " + id + " is listed for dots out of turn.");
-            last = zone - quilt.quilt.zones.begin();
-            if (!seenWay(quilt.job, *zone).fromBox)
-                report.add(where(quilt).in("dot_zones", quilt.quilt.dotZones, id),
-                           quilt.label() + ": zone " + id +
-                               " is said to be able to take dots, but it has no pins.");
-            saved += std::ssize(zone->points);
-            least = std::min<std::int64_t>(least, std::ssize(zone->points));
-        }
-    }
-    if (quilts == 0) {
-        dotsUnsaid(v, report);
-        return;
-    }
-    const std::int64_t missing = pinsOf(v) - v.session.setting.stash.pins;
-    if (quilts > 1 || missing <= 0 || saved < missing || saved - least >= missing)
-        report.add(whereOfAll(v, "dot_zones"),
-                   "Zones of " + std::to_string(quilts) + (quilts == 1 ? " quilt" : " quilts") +
-                       " are said to save " + std::to_string(saved) + " pins by dots; " +
-                       (missing <= 0 ? std::string{"none"} : std::to_string(missing)) +
-                       (missing == 1 ? " is" : " are") + " missing.");
 }
 
 } // namespace bastewright::check

@@ -1,6 +1,5 @@
 #include "job/job_json.h"
 #include "planners/bring/bring.h"
-#include "planners/crew/dot_zones.h"
 #include "planners/rolls/rolls.h"
 #include "planners/whole/pins.h"
 #include "planners/whole/quilt.h"
@@ -12,24 +11,12 @@
 namespace bastewright {
 namespace {
 
-/// Which zones could take dots in place of the missing pins, in the plan and in words; nothing
-/// where an iron would melt the batting or no quilt holds so many.
-Sentence dotsInstead(const Session& session, std::vector<QuiltPlan>& quilts, std::int64_t missing) {
-    for (std::size_t i = 0; i < quilts.size(); ++i) {
-        const Job& job = session.jobs[i];
+/// True where a quilt with pins may have dots in place of those that are missing.
+bool takesDots(const Session& session) {
+    return std::ranges::any_of(session.jobs, [&](const Job& job) {
         const Way& way = wayOf(job);
-        if (!way.fromBox || !way.instead || !wayOf(*way.instead).against(job, session).empty())
-            continue;
-        auto& zones = quilts[i].dotZones;
-        std::vector<Zone> pinned = quilts[i].zones;
-        std::erase_if(pinned, [&](const Zone& z) { return &wayOf(job, z) != &way; });
-        zones = zonesForDots(pinned, quilts[i].layers.top, missing);
-        if (!zones.empty())
-            return quilts.size() > 1 && !job.name.empty()
-                       ? core::says("%1 of %2", zoneList(zones), job.name)
-                       : zoneList(zones);
-    }
-    return {};
+        return way.fromBox && way.instead && wayOf(*way.instead).against(job, session).empty();
+    });
 }
 
 /// The spacing that the box allows.
@@ -146,7 +133,7 @@ Findings adviceOnClips(const Session& session, const std::vector<QuiltPlan>& qui
     return {std::move(out)};
 }
 
-Findings adviceOnPins(const Session& session, std::vector<QuiltPlan>& quilts) {
+Findings adviceOnPins(const Session& session, const std::vector<QuiltPlan>& quilts) {
     const std::int64_t points = pinsTaken(session, quilts);
     const int have = session.setting.stash.pins;
     if (have == 0) // nobody has said how many there are
@@ -157,16 +144,17 @@ Findings adviceOnPins(const Session& session, std::vector<QuiltPlan>& quilts) {
     const std::int64_t missing = points - have;
     const std::int64_t buy = withSpare(points) - have;
     const Sentence spacing = widerSpacing(session, points, have);
-    const Sentence zones = dotsInstead(session, quilts, missing);
     out.push_back({Finding::Kind::pinsShort,
                    Finding::Level::warn,
                    "/stash/pins",
                    core::says("The plan takes %1 pins and there are %2.", points, have),
-                   zones.empty() ? core::says("Bring %1 more, better %2 so that some are spare. %3",
-                                              missing, buy, spacing)
-                                 : core::says("Bring %1 more, better %2 so that some are spare. Or "
-                                              "use fuse dots in the zones %4. %3",
-                                              missing, buy, spacing, zones),
+                   takesDots(session)
+                       ? core::says("Bring %1 more, better %2 so that some are spare. Or use fuse "
+                                    "dots, which are pressed with an iron, where the pins run "
+                                    "short. %3",
+                                    missing, buy, spacing)
+                       : core::says("Bring %1 more, better %2 so that some are spare. %3", missing,
+                                    buy, spacing),
                    {},
                    {static_cast<int>(missing)}});
     return out;

@@ -207,7 +207,7 @@ std::vector<Spoiled> spoiledZones() {
          {{"zones.with", "crew.tasks"}, "/zones/0/with"},
          [](Good& g) { g.quilt().zones.front().with = Basting::With::dots; }},
         {"PinsAreMissingThatDotsMayStandInFor",
-         {{"zones.short", "plan.findings", "supplies.enough", "supplies.dots"}, "/zones"},
+         {{"zones.short", "plan.findings", "supplies.enough"}, "/zones"},
          [](Good& g) {
              g.job().basting.whereShort = Basting::With::dots;
              g.session.setting.room.irons = 1;
