@@ -36,8 +36,8 @@ Findings adviceOn(const Session& session, const Job& job, const QuiltPlan& quilt
 /// Rolls that are folded because no clip on hand holds them.
 Findings adviceOnClips(const Session& session, const std::vector<QuiltPlan>& quilts);
 
-/// Too few pins for all quilts together: what more to bring, dots where some quilt may have them, or
-/// what spacing the pins allow; and where dots are planned, in which passes or zones.
+/// Too few pins for all quilts together: what more to bring, dots where some quilt may have them,
+/// or what spacing the pins allow; and where dots are planned, in which passes or zones.
 Findings adviceOnPins(const Session& session, const std::vector<QuiltPlan>& quilts);
 
 } // namespace bastewright

@@ -21,9 +21,8 @@ const AxisLines& rows() {
 
 /// Rows in what nobody gets to from either end of the table.
 int outOfReach(const AxisChoice& c, Length at) {
-    return static_cast<int>(std::ranges::count_if(c.lines.at, [&](Length row) {
-        return row > at + c.reach && row < at + c.size - c.reach;
-    }));
+    return static_cast<int>(std::ranges::count_if(
+        c.lines.at, [&](Length row) { return row > at + c.reach && row < at + c.size - c.reach; }));
 }
 
 std::vector<Length> placesOf(const AxisChoice& c) {

@@ -35,7 +35,7 @@ TEST(PlanFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<BattingPlan>(), 10u);
     EXPECT_EQ(fieldCount<Alternative>(), 18u);
     EXPECT_EQ(fieldCount<QuiltBounds>(), 2u);
-    EXPECT_EQ(fieldCount<QuiltPlan>(), 13u);
+    EXPECT_EQ(fieldCount<QuiltPlan>(), 12u);
     EXPECT_EQ(fieldCount<StandingPlace>(), 2u);
     EXPECT_EQ(fieldCount<Stretch>(), 3u);
     EXPECT_EQ(fieldCount<PlannedBreak>(), 4u);
