@@ -1,12 +1,13 @@
 #include "planners/passes/table_places.h"
 
-#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
 
 namespace bastewright {
 namespace {
 
 using namespace literals;
-using ::testing::ElementsAre;
 
 /// Rows every 4 in, from 2 in on, on a top of 100 in.
 const AxisLines& rows() {
@@ -62,7 +63,7 @@ TEST(TablePlaces, AreEachListedOnceThePreferredFirst) {
                          .hi = 9,
                          .before = 12_in,
                          .reach = {}};
-    EXPECT_THAT(placesOf(one), ElementsAre(20_in));
+    EXPECT_EQ(placesOf(one), std::vector{20_in});
     AxisChoice after = one;
     after.places = {10_in, 40_in};
     EXPECT_EQ(placesOf(after).front(), 12_in) << "moved as little as may be";
