@@ -40,7 +40,7 @@ Flickable {
                                             board.surface.width * inch, board.surface.height * inch)
 
     function handlesFit(wide: real, deep: real): bool {
-        return wide >= 3 * Theme.target + 2 * between && deep >= Theme.target
+        return Math.max(wide, deep) >= 3 * Theme.target + 2 * between && Math.min(wide, deep) >= Theme.target
     }
     function tableAt(index: int): Item {
         return placed.itemAt(index)
@@ -200,10 +200,11 @@ Flickable {
             }
 
             // On the table in hand: another like it, turned, pulled apart or pushed together.
-            Row {
+            Grid {
                 id: handles
 
                 anchors.centerIn: parent
+                columns: table.width >= table.height ? 3 : 1
                 visible: table.picked && floor.handlesFit(table.width, table.height) && !drag.active
                 spacing: floor.between
 
