@@ -179,6 +179,17 @@ protected:
         tap(QStringLiteral("closeRecord"));
     }
 
+    /// `never`: what is not of this way; `calls`: what the ribbon says, one after the other.
+    void playsFromThePlanToTheRecord(const QRegularExpression& never, const QStringList& calls) {
+        tap(QStringLiteral("toTable"));
+        live(400);
+        tapsEarly();
+        looksIntoTheMenus(never);
+        const QStringList shown = play(never);
+        EXPECT_EQ(shown, calls) << shown.join(QStringLiteral(", ")).toStdString();
+        readsTheRecord(never);
+    }
+
     void TearDown() override {
         for (const QString& line : strange_)
             ADD_FAILURE() << "not of this way: " << line.toStdString();
@@ -195,14 +206,8 @@ TEST_F(SewnAndSprayed, ASessionWithThreadFromThePlanToTheRecord) {
     openExample();
     says("459 stitches");
     saysNothingOf(never, QStringLiteral("plan"));
-    tap(QStringLiteral("toTable"));
-    live(400);
-    tapsEarly();
-    looksIntoTheMenus(never);
-    const QStringList calls = play(never);
-    EXPECT_EQ(calls, called(2, {"Lay", "Clamp", "Lay", "Clamp", "Hands off", "Stitch", "Check"}))
-        << calls.join(QStringLiteral(", ")).toStdString();
-    readsTheRecord(never);
+    playsFromThePlanToTheRecord(
+        never, called(2, {"Lay", "Clamp", "Lay", "Clamp", "Hands off", "Stitch", "Check"}));
 }
 
 TEST_F(SewnAndSprayed, ASessionWithSprayFromThePlanToTheRecord) {
@@ -231,15 +236,8 @@ TEST_F(SewnAndSprayed, ASessionWithSprayFromThePlanToTheRecord) {
     live(300);
     says(" patches");
     saysNothingOf(never, QStringLiteral("plan"));
-    tap(QStringLiteral("toTable"));
-    live(400);
-    tapsEarly();
-    looksIntoTheMenus(never);
-    const QStringList calls = play(never);
-    EXPECT_EQ(calls,
-              called(3, {"Lay", "Clamp", "Lay", "Clamp", "Spray", "Hands off", "Wait", "Check"}))
-        << calls.join(QStringLiteral(", ")).toStdString();
-    readsTheRecord(never);
+    playsFromThePlanToTheRecord(
+        never, called(3, {"Lay", "Clamp", "Lay", "Clamp", "Spray", "Hands off", "Wait", "Check"}));
 }
 
 } // namespace

@@ -29,12 +29,10 @@ public:
             const Way& own = wayOf(session_.jobs[q]);
             out_.emplace_back();
             for (std::size_t p = 0; p < quilts_[q].passes.size(); ++p) {
-                kept_.emplace_back(q, p);
-                if (keepsZones(situation_, int(q), quilts_[q].passes[p].number)) {
+                if (isKept(q, p)) {
                     out_[q].push_back(keeps(q, quilts_[q].passes[p].number));
                     continue;
                 }
-                kept_.pop_back();
                 out_[q].push_back({&own});
                 if (own.fromBox)
                     left_ -= count(points_[q][p]);
@@ -85,9 +83,13 @@ private:
 
     /// What the pass could get so that more pins are left; null where it need not, or cannot.
     const Way* standIn(std::size_t q, std::size_t p) const {
-        const bool kept = std::ranges::find(kept_, std::pair{q, p}) != kept_.end();
-        return left_ >= 0 || kept || points_[q][p].empty() ? nullptr
-                                                           : standInOf(session_.jobs[q], session_);
+        return left_ >= 0 || points_[q][p].empty() || isKept(q, p)
+                   ? nullptr
+                   : standInOf(session_.jobs[q], session_);
+    }
+
+    bool isKept(std::size_t q, std::size_t p) const {
+        return keepsZones(situation_, int(q), quilts_[q].passes[p].number);
     }
 
     const Session& session_;
@@ -96,7 +98,6 @@ private:
     const Situation& situation_;
     std::int64_t left_; ///< in the box once all that is pinned has its pins; below 0: missing
     std::vector<std::vector<BastedPass>> out_;
-    std::vector<std::pair<std::size_t, std::size_t>> kept_; ///< (quilt, pass)
 };
 
 } // namespace
