@@ -140,6 +140,8 @@ FocusScope {
     Sheet {
         id: examples
 
+        readonly property var about: shelf.room.shelf.examplesAbout // reads all files: once
+
         objectName: "examples"
         title: qsTr("Examples from Saltmarsh Hall")
 
@@ -154,7 +156,7 @@ FocusScope {
                 width: parent.width
                 glyph: "quilt"
                 title: modelData
-                summary: shelf.room.shelf.examplesAbout[index]
+                summary: examples.about[index]
                 onClicked: {
                     examples.close()
                     shelf.open(shelf.room.shelf.addExample(index))

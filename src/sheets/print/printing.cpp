@@ -1,5 +1,6 @@
 #include "sheets/print/printing.h"
 
+#include "sheets/failure.h"
 #include "sheets/words.h"
 
 #include <QDir>
@@ -9,6 +10,7 @@
 namespace bastewright::printing {
 namespace {
 
+using sheets::failure;
 using sheets::Text;
 
 constexpr auto kLibrary = QLatin1String{"bastewright-printing.so"};
@@ -25,9 +27,6 @@ QString library() {
 } // namespace
 
 tl::expected<Service*, std::string> serviceIn(const QString& library) {
-    const auto failure = [](const QString& sentence) {
-        return tl::make_unexpected(sentence.toStdString());
-    };
     if (!QFileInfo::exists(library))
         return failure(Text::tr("Neither printers nor sheets in gray can be used, because %1 is "
                                 "missing. Install Bastewright again, or save the sheets in color.")
