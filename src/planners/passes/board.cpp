@@ -304,7 +304,7 @@ Region regionOf(const Board& board, const Cells& cells, const CellSet& set) {
 
 std::optional<Step> stepInto(const Board& board, const Lie& lie, const Cells& cells,
                              const CellSet& basted, const Window& window,
-                             std::optional<Point> fixed, std::optional<Point> before,
+                             const std::optional<Rect>& within, std::optional<Point> before,
                              const StepCost& cost) {
     Step step;
     step.fresh = cellsIn(cells, window);
@@ -323,9 +323,9 @@ std::optional<Step> stepInto(const Board& board, const Lie& lie, const Cells& ce
     Places y = placesOf(board.y, lie.y, fresh.y0, fresh.y1);
     if (before && !keepAnchors(board, lie, cells, step.fresh, basted, x.at, y.at))
         return {};
-    if (fixed) {
-        x.at = intersection(x.at, {fixed->x, fixed->x});
-        y.at = intersection(y.at, {fixed->y, fixed->y});
+    if (within) {
+        x.at = intersection(x.at, within->x());
+        y.at = intersection(y.at, within->y());
     }
     if (x.at.lo > x.at.hi || y.at.lo > y.at.hi)
         return {};

@@ -82,15 +82,15 @@ struct Step {
 
 /// The pass that bastes what of a window is bare, if it can be worked: its points inside the field
 /// and within reach (a middle of at most kPulledAcross apart), the anchor on the table along every
-/// boundary with what is basted, and no row or column of the basted part broken afterwards. `fixed`
-/// is where the table has to lie; `before` where it lay, nothing for the first pass. Of several
-/// places for the table the first that will do, new area at its edge, or with a `cost` the cheapest
-/// of a few.
+/// boundary with what is basted, and no row or column of the basted part broken afterwards. The
+/// table's corner has to lie `within` this; `before` is where it lay, nothing for the first pass.
+/// Of several places for the table the first that will do, new area at its edge, or with a `cost`
+/// the cheapest of a few.
 using StepCost =
     std::function<double(const Cells& cells, const Step& step, const std::optional<Point>& before)>;
 std::optional<Step> stepInto(const Board& board, const Lie& lie, const Cells& cells,
                              const CellSet& basted, const Window& window,
-                             std::optional<Point> fixed, std::optional<Point> before,
+                             const std::optional<Rect>& within, std::optional<Point> before,
                              const StepCost& cost = {});
 
 } // namespace bastewright

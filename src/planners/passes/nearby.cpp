@@ -24,7 +24,8 @@ public:
                 if (x != 0 || y != 0)
                     add(inOrder(in_.board, in_.lie, first_, from_.windows, towards(x, y, {})));
         aLittleOn();
-        otherOrders();
+        if (in_.start != Basting::Start::oneEnd) // rows of passes one after another
+            otherOrders();
         for (std::size_t k = 0; k < from_.steps.size(); ++k)
             for (const auto& [x, y] : {std::pair{-1, 0}, {1, 0}, {0, -1}, {0, 1}})
                 add(inOrder(in_.board, in_.lie, first_, from_.windows, towards(x, y, k)));

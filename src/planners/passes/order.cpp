@@ -43,7 +43,7 @@ public:
                 continue;
             const CellSet none(cells_.rows(), 0);
             if (const auto step =
-                    stepInto(board_, lie_, cells_, none, windows_[i], first_.fixed, {}))
+                    stepInto(board_, lie_, cells_, none, windows_[i], first_.places(), {}))
                 take(i, *step, step->fresh, 0);
         }
         return found_;
@@ -129,8 +129,16 @@ private:
 
 } // namespace
 
+std::optional<Rect> FirstPass::places() const {
+    if (!fixed)
+        return {};
+    constexpr Length far = Length::inches(10'000);
+    return Rect{anyX ? -far : fixed->x, anyY ? -far : fixed->y, anyX ? far : fixed->x,
+                anyY ? far : fixed->y};
+}
+
 bool mayBeFirst(const Board& board, const FirstPass& first, const Window& window) {
-    return areaOf(board, window).contains(first.held);
+    return first.held.empty() || areaOf(board, window).contains(first.held);
 }
 
 double costOfMoving(const Step& step, const std::optional<Point>& before) {
@@ -184,12 +192,14 @@ std::optional<Sequence> inOrder(const Board& board, const Lie& lie, const FirstP
     CellSet basted(cells->rows(), 0);
     std::optional<Point> at;
     for (std::size_t k = 0; k < windows.size(); ++k) {
-        auto fixed = k == 0 ? first.fixed : std::nullopt;
-        if (!places.empty() && fixed && *fixed != places[k])
-            return {};
-        if (!places.empty())
-            fixed = places[k];
-        auto step = stepInto(board, lie, *cells, basted, windows[k], fixed, at, cost);
+        auto within = k == 0 ? first.places() : std::nullopt;
+        if (!places.empty()) {
+            const Point& here = places[k];
+            if (within && !within->contains(here))
+                return {};
+            within = Rect{here.x, here.y, here.x, here.y};
+        }
+        auto step = stepInto(board, lie, *cells, basted, windows[k], within, at, cost);
         if (!step)
             return {};
         basted = joined(std::move(basted), step->fresh);

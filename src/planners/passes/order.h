@@ -8,8 +8,13 @@ namespace bastewright {
 
 /// Where the first pass of a sequence has to lie.
 struct FirstPass {
-    Rect held;                  ///< its window holds this part of the top
+    Rect held;                  ///< its window holds this part of the top, if there is any
     std::optional<Point> fixed; ///< the table's corner, for a start from the middle
+    /// Along an axis on which the top lies whole the table may be elsewhere.
+    bool anyX = false, anyY = false;
+
+    /// Where the table's corner may be.
+    std::optional<Rect> places() const;
 };
 
 bool mayBeFirst(const Board& board, const FirstPass& first, const Window& window);

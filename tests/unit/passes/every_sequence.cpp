@@ -32,7 +32,7 @@ std::size_t leastByEverySequence(const Board& board, const Lie& lie, const First
     std::set<CellSet> seen, layer;
     for (const Window& w : windows)
         if (mayBeFirst(board, first, w))
-            if (const auto step = stepInto(board, lie, *cells, none, w, first.fixed, {}))
+            if (const auto step = stepInto(board, lie, *cells, none, w, first.places(), {}))
                 layer.insert(step->fresh);
     for (std::size_t n = 1; n <= most; ++n) {
         if (layer.contains(all))
