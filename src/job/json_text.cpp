@@ -11,16 +11,12 @@
 namespace bastewright {
 namespace {
 
-std::string compact(const Json& value) {
-    return value.dump(-1, ' ', false, Json::error_handler_t::replace);
-}
-
 /// One line with a space after colons and commas, or nothing where it is longer than `room`.
 bool printLine(const Json& value, std::size_t room, std::string& out) {
     if (value.is_string() && value.get_ref<const std::string&>().size() > room)
         return false; // a long text, as of a photo, is not copied to find out
     if (!value.is_structured()) {
-        out += compact(value);
+        out += compactJson(value);
         return out.size() <= room;
     }
     const bool list = value.is_array();
@@ -31,7 +27,7 @@ bool printLine(const Json& value, std::size_t room, std::string& out) {
             out += ", ";
         first = false;
         if (!list)
-            out += compact(Json(item.key())) + ": ";
+            out += compactJson(Json(item.key())) + ": ";
         if (!printLine(item.value(), room, out))
             return false;
     }
@@ -44,7 +40,7 @@ void print(const Json& value, std::size_t indent, std::size_t used, std::string&
     std::string line;
     if (!value.is_structured() || value.empty() ||
         (used < kLine && printLine(value, kLine - used, line))) {
-        out += line.empty() ? compact(value) : line;
+        out += line.empty() ? compactJson(value) : line;
         return;
     }
     const bool list = value.is_array();
@@ -54,7 +50,7 @@ void print(const Json& value, std::size_t indent, std::size_t used, std::string&
         out += first ? "\n" : ",\n";
         first = false;
         out.append(indent + 2, ' ');
-        const std::string key = list ? "" : compact(Json(item.key())) + ": ";
+        const std::string key = list ? "" : compactJson(Json(item.key())) + ": ";
         out += key;
         print(item.value(), indent + 2, indent + 2 + key.size() + 1, out);
     }
@@ -112,6 +108,15 @@ std::vector<std::size_t> placeOf(const std::string& pointer, const Json& root) {
 
 } // namespace
 
+std::optional<Json> parseOwnJson(std::string_view text) {
+    auto value = Json::parse(text, nullptr, false);
+    return value.is_discarded() ? std::nullopt : std::optional(std::move(value));
+}
+
+std::string compactJson(const Json& value) {
+    return value.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
 std::string printJson(const Json& value) {
     std::string out;
     print(value, 0, 0, out);
@@ -160,7 +165,7 @@ std::string quoted(const Json& value) {
         return "an object";
     if (value.is_array())
         return value.empty() ? "an empty list" : "a list";
-    return shortened(compact(value), 48);
+    return shortened(compactJson(value), 48);
 }
 
 void putBack(Json& root, const std::string& pointer, const std::string& text) {
@@ -181,9 +186,8 @@ void putBack(Json& root, const std::string& pointer, const std::string& text) {
     }
     if (!at->is_object() || at->contains(last))
         return;
-    auto value = Json::parse(text, nullptr, false);
-    if (!value.is_discarded())
-        (*at)[last] = std::move(value);
+    if (auto value = parseOwnJson(text))
+        (*at)[last] = std::move(*value);
 }
 
 void sortByPlace(Findings& findings, const Json& root) {

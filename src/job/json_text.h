@@ -9,7 +9,8 @@
 #include <string>
 #include <string_view>
 
-/// JSON as text: parsing with limits, printing for people. Private to the file formats.
+/// JSON as text: parsing with limits, printing for people. For the file formats and what guests
+/// send.
 namespace bastewright {
 
 /// Fields keep the order of the file.
@@ -28,6 +29,13 @@ struct JsonLimits {
 /// too; the rest is still returned so that its other problems can be told, unless a hundred are
 /// given twice. Never throws.
 std::optional<Json> parseJson(std::string_view text, const JsonLimits& limits, Findings& problems);
+
+/// Reads text that this program has written: no limits and no sentence. Nothing where it is no
+/// JSON.
+std::optional<Json> parseOwnJson(std::string_view text);
+
+/// On one line, without spaces between values. Text that is not UTF-8 has its bad bytes replaced.
+std::string compactJson(const Json& value);
 
 /// Prints with two spaces of indent; what fits on a line of 100 characters stays on one. Text that
 /// is not UTF-8 has its bad bytes replaced. Ends with a line feed.

@@ -1,10 +1,11 @@
 #include "page/ticks.h"
 
+#include "job/json_text.h"
+#include "page/http_request.h"
 #include "page/words.h"
 #include "view/base/words.h"
 
 #include <QUuid>
-#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <optional>
@@ -22,9 +23,15 @@ bool isHelper(const LiveSession& live, const std::string& person) {
     return std::ranges::find(helpers, person, &Helper::name) != helpers.end();
 }
 
+std::optional<Json> objectIn(std::string_view body) {
+    Findings problems;
+    auto in = parseJson(body, {.bytes = HttpReader::kMostBody}, problems);
+    return in && in->is_object() && problems.empty() ? std::move(in) : std::nullopt;
+}
+
 constexpr std::size_t kLongestName = 200;
 
-std::optional<std::string> text(const nlohmann::json& from, const char* field) {
+std::optional<std::string> text(const Json& from, const char* field) {
     const auto at = from.find(field);
     if (at == from.end() || !at->is_string())
         return {};
@@ -49,19 +56,19 @@ std::optional<TickAnswer> refusal(const LiveController& live, const std::string&
 } // namespace
 
 TickAnswer takeTick(LiveController& live, std::string_view body) {
-    const auto in = nlohmann::json::parse(body, nullptr, false);
-    if (!in.is_object())
+    const auto in = objectIn(body);
+    if (!in)
         return badRequest("body");
-    const auto id = text(in, "id"), zone = text(in, "zone"), kindName = text(in, "kind"),
-               person = text(in, "person");
+    const auto id = text(*in, "id"), zone = text(*in, "zone"), kindName = text(*in, "kind"),
+               person = text(*in, "person");
     if (!id || QUuid::fromString(words::fromCore(*id)).isNull())
         return badRequest("id");
     const auto what = kindName ? whatNamed(*kindName) : std::nullopt;
     const auto* tick = what ? std::get_if<happened::ZoneTick>(&*what) : nullptr;
     if (!tick)
         return badRequest("kind");
-    const auto quilt = in.find("quilt");
-    if (quilt == in.end() || !quilt->is_number_unsigned() || quilt->get<std::uint64_t>() > 1000)
+    const auto quilt = in->find("quilt");
+    if (quilt == in->end() || !quilt->is_number_unsigned() || quilt->get<std::uint64_t>() > 1000)
         return badRequest("quilt");
     if (!zone)
         return badRequest("zone");
@@ -82,10 +89,10 @@ TickAnswer takeTick(LiveController& live, std::string_view body) {
 }
 
 TickAnswer takeBack(LiveController& live, std::string_view body) {
-    const auto in = nlohmann::json::parse(body, nullptr, false);
-    if (!in.is_object())
+    const auto in = objectIn(body);
+    if (!in)
         return badRequest("body");
-    const auto id = text(in, "id"), person = text(in, "person");
+    const auto id = text(*in, "id"), person = text(*in, "person");
     if (!id || QUuid::fromString(words::fromCore(*id)).isNull())
         return badRequest("id");
     if (!person)

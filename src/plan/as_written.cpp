@@ -177,7 +177,7 @@ Findings unlikeWritten(std::string_view file, const Plan& plan) {
     Differences out;
     if (!read)
         return parsing;
-    out.compare(*read, Json::parse(writePlan(plan)), "");
+    out.compare(*read, parseOwnJson(writePlan(plan)).value(), "");
     unsaid(plan, *read, out);
     twoKinds(plan, out);
     ofSupplies(plan, out);

@@ -43,8 +43,7 @@ What unread(happened::Unread::Kind kind, const Json& event, Sentence why) {
     for (const char* field : {"plan", "session", "text"})
         if (const auto it = event.find(field); it != event.end())
             kept[field] = *it;
-    return happened::Unread{kind, kept.dump(-1, ' ', false, Json::error_handler_t::replace),
-                            std::move(why)};
+    return happened::Unread{kind, compactJson(kept), std::move(why)};
 }
 
 What readSetting(const Json& event) {
@@ -79,8 +78,7 @@ What readNewPlan(const Json& event) {
 
 /// As an object; where our own text would not be read back, as that text.
 Json asObject(const std::string& text) {
-    Json out = Json::parse(text, nullptr, false);
-    return out.is_discarded() ? Json(text) : out;
+    return parseOwnJson(text).value_or(Json(text));
 }
 
 } // namespace

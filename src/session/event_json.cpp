@@ -103,7 +103,7 @@ std::string writeEvent(const Event& e) {
     put("at", e.atMs);
     eachMember(e.what, put);
     writeCarried(e.what, out);
-    return out.dump(-1, ' ', false, Json::error_handler_t::replace);
+    return compactJson(out);
 }
 
 tl::expected<Event, std::string> readEvent(std::string_view text) {

@@ -136,7 +136,7 @@ void FieldLister::count(const FieldName& field, int value, Within<int> accepted)
 }
 
 void FieldLister::number(const FieldName& field, double value, Within<double> accepted) {
-    const auto json = [](double v) { return Json::parse(plainNumber(v)); };
+    const auto json = [](double v) { return parseOwnJson(plainNumber(v)).value(); };
     add(field,
         {{"type", "number"},
          {"minimum", json(accepted.lo)},
