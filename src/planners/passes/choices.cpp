@@ -51,6 +51,7 @@ Vec offCentre(const PassChoice& choice) {
 }
 
 void sumUp(const PassRequest& request, PassChoice& choice) {
+    choice.summary = {};
     Alternative& a = choice.summary;
     a.surface = choice.surface.name;
     a.start = choice.start;
@@ -65,7 +66,6 @@ void sumUp(const PassRequest& request, PassChoice& choice) {
     const std::vector<Pass> passes = detailedPasses(request, choice);
     a.passes = static_cast<int>(choice.sequence.steps.size());
     a.pulls = static_cast<int>(passes.size()) - a.passes;
-    a.largestShift = a.shifted = Length{};
     for (const Pass& p : passes) {
         const Length way = abs(p.shift.dx) + abs(p.shift.dy);
         a.largestShift = std::max(a.largestShift, way);

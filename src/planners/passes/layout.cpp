@@ -216,18 +216,21 @@ std::optional<Layout> layOut(const LayoutInput& in) {
 FirstPass keptFirst(const LayoutInput& in) {
     FirstPass out;
     if (in.start == Basting::Start::centred) {
-        // The table stays where it is, but along an axis on which the top lies whole; what is
-        // basted of its field may shrink round the middle.
+        // The table stays where it is, but along an axis on which the top lies whole with no row
+        // pulled in; what is basted of its field may shrink round the middle.
         if (const auto f = firstPass(in)) {
-            const auto held = [&](const AxisLines& lines, const AxisTable& table, bool whole) {
-                return whole ? Interval{{}, lines.quilt} : heldMiddle(lines, table, in.row);
+            const auto held = [&](const AxisLines& lines, const AxisTable& table) {
+                return fits(lines, table) ? Interval{{}, lines.quilt}
+                                          : heldMiddle(lines, table, in.row);
             };
-            out.fixed = f->fixed;
-            out.anyX = fits(in.board.x, in.lie.x);
-            out.anyY = fits(in.board.y, in.lie.y);
-            const Interval x = held(in.board.x, in.lie.x, out.anyX);
-            const Interval y = held(in.board.y, in.lie.y, out.anyY);
-            out.held = {x.lo, y.lo, x.hi, y.hi};
+            const auto whole = [](const AxisLines& lines, const AxisTable& table) {
+                return fits(lines, table) && !lowEnd(lines, table).pulled;
+            };
+            const Interval x = held(in.board.x, in.lie.x), y = held(in.board.y, in.lie.y);
+            out = {{x.lo, y.lo, x.hi, y.hi},
+                   f->fixed,
+                   whole(in.board.x, in.lie.x),
+                   whole(in.board.y, in.lie.y)};
         }
     } else if (in.start == Basting::Start::besideMiddle) {
         if (const auto f = firstPass(in))
