@@ -87,6 +87,7 @@ private:
     void begin() {
         const auto now = static_cast<int>(situation_.now.count());
         ready_.clear();
+        tableRested_.clear();
         barrier_.clear();
         places_.clear();
         worked_.clear();
@@ -199,7 +200,7 @@ private:
         while (plan.unworked > 0 && askSomebodyElse(b, start, nullptr, plan))
             ;
         if (session_.setting.proposeBreaks && !plan.calls.empty()) {
-            const int lastRest = restOf(b.team, plan.start);
+            const int lastRest = restOf(b, plan.start);
             auto calls = plan.calls;
             for (const int pass : ahead)
                 for (int k = 0; k < kCallsOfPass; ++k) {
@@ -256,7 +257,7 @@ private:
                                  [&](const QuiltPlan& q) { return q.surface.number == b.surface; });
         for (const int p : b.team)
             start.ready = std::max(start.ready, free_[static_cast<std::size_t>(p)]);
-        start.lastRest = restOf(b.team, start.ready);
+        start.lastRest = restOf(b, start.ready);
         start.work = worked_;
         for (const PassCrew& c : crews_[static_cast<std::size_t>(b.job)])
             start.earlier.push_back(&c);
@@ -270,6 +271,7 @@ private:
     /// The pass is planned that way.
     void keep(const Block& b, PassPlan plan) {
         auto& table = tables_[static_cast<std::size_t>(b.job)];
+        tableRested_[b.surface] = plan.lastRest;
         ready_[b.surface] = plan.end;
         barrier_[b.surface] = plan.barrier;
         worked_ = plan.work;
@@ -302,11 +304,16 @@ private:
                    ? start
                    : std::max(rested_[i], hands_[i].from);
     }
-    /// Of the one of a team who has been at work for longest.
-    int restOf(const std::vector<int>& team, int start) const {
+    /// Of the one of a team who has been at work for longest. A table rests with its people:
+    /// others do not take it over in the meantime.
+    int restOf(const Block& b, int start) const {
         int out = start;
-        for (const int p : team)
+        for (const int p : b.team)
             out = std::min(out, restOf(p, start));
+        const auto ready = ready_.find(b.surface);
+        const auto rested = tableRested_.find(b.surface);
+        if (several_ && rested != tableRested_.end() && start - ready->second < kBreakLasts)
+            out = std::min(out, rested->second);
         return out;
     }
 
@@ -350,6 +357,7 @@ private:
     std::map<int, Letters> letters_;                  ///< by surface
     std::vector<PassPlan> passes_;                    ///< by block
     std::map<int, int> ready_;                        ///< by surface: when its pass ends
+    std::map<int, int> tableRested_;                  ///< by surface: end of its last break
     std::map<int, std::vector<std::string>> barrier_; ///< by surface
     std::map<int, std::map<int, bastewright::Length>> places_;
     std::vector<int> free_, rested_; ///< by hand: end of their last pass, of their last break

@@ -183,6 +183,13 @@ int longestStep(const std::vector<PassPlan>& passes) {
     return out;
 }
 
+/// How long people work on where breaks are proposed; 0: as long as there is work.
+int mostWithoutRest(const Given& given, const std::vector<PassPlan>& passes) {
+    return given.session.setting.proposeBreaks && given.told.empty()
+               ? std::max(kBreakAtLast, longestStep(passes))
+               : 0;
+}
+
 /// Where hours are too short people stay, and the bound knows none.
 bool hoursKept(const std::vector<PassPlan>& passes) {
     return std::ranges::all_of(passes, [](const PassPlan& p) { return p.overtime == 0; });
@@ -192,10 +199,9 @@ bool hoursKept(const std::vector<PassPlan>& passes) {
 /// has one, and more of it one at least every 105 minutes.
 int withBreaks(const Given& given, const std::vector<PassPlan>& passes, double from, double work) {
     double t = from;
-    if (given.session.setting.proposeBreaks && given.told.empty()) {
+    if (mostWithoutRest(given, passes) > 0) {
         const double since = from - double(given.situation.lastRest.count());
-        const double most = std::max(kBreakAtLast, longestStep(passes));
-        work += leastRests(since, work, most);
+        work += leastRests(since, work, mostWithoutRest(given, passes));
     }
     for (const PlannedBreak& b : given.told) {
         const auto start = double(b.start.count()), end = double(b.end.count());
@@ -229,14 +235,13 @@ Seconds earliestFinish(const Given& given, std::vector<QuiltTable>& tables,
         }
         return Seconds{withBreaks(given, passes, from, sum)};
     }
-    // At every table the same breaks, which are nobody's time and the table's.
     std::vector<Hand> hands = given.hands;
     if (!hoursKept(passes))
         for (Hand& h : hands)
             if (h.from < kAlways)
                 h = {h.helper};
-    return Seconds{withBreaks(given, passes, now,
-                              earliestOfSeveral(given, hands, tables, blocks, passes) - now)};
+    return Seconds{
+        earliestOfSeveral(given, hands, tables, blocks, passes, mostWithoutRest(given, passes))};
 }
 
 } // namespace bastewright::crew

@@ -13,8 +13,6 @@ Worth::Worth(const std::vector<Hand>& hands, std::size_t tables, const std::vect
              WorthOptions options)
     : hands_{hands}
     , options_{std::move(options)} {
-    options_.ready.resize(tables, options_.now);
-    options_.free.resize(hands.size(), options_.now);
     sortKinds();
     std::size_t room = 1;
     for (const PassAt& p : passes)
@@ -198,16 +196,48 @@ double Worth::cost(std::vector<double>& usedTable, std::vector<double>& usedKind
     return sum * (1 - 1e-5); // single precision
 }
 
+/// The most seconds of work between two moments. Nobody works on for longer than `restAfter`
+/// without a wait of ten minutes: whatever the waits are, proposed or of their own, n of them leave
+/// n + 1 stretches of work, and n times ten minutes of the time between are not worked. Breaks of
+/// their own are taken off already, so each of them is a stretch more for nothing.
+double Worth::timeBetween(double from, double until, const Hand* hand) const {
+    double there = until - from;
+    const auto overlap = [&](double a, double b) {
+        return std::max(0.0, std::min(until, b) - std::max(from, a));
+    };
+    for (const PlannedBreak& b : options_.told)
+        there -= overlap(double(b.start.count()), double(b.end.count()));
+    double stretches = 1;
+    if (hand != nullptr)
+        for (const auto& [a, b] : hand->away) {
+            there -= overlap(a, b);
+            stretches += overlap(a, b) > 0 ? 1 : 0;
+        }
+    if (options_.restAfter <= 0)
+        return std::max(0.0, there);
+    const double tired = from > options_.now ? 0 : options_.now - options_.lastRest;
+    double out = 0;
+    for (double left = there; left > out; left -= kBreakLasts, ++stretches) {
+        // A table in use for longer than an hour and a half has a break at least.
+        const bool unbroken = hand == nullptr && left == there;
+        const double most = unbroken ? std::min<double>(options_.restAfter, kProposeBeyond)
+                                     : stretches * options_.restAfter;
+        out = std::max(out, std::min(left, most - std::min(tired, options_.restAfter) + 1));
+    }
+    return out;
+}
+
+double Worth::timeOfTable(double until) const {
+    return timeBetween(options_.now, until, nullptr);
+}
+
 /// Seconds of people of a kind until some moment.
 double Worth::timeOf(const Kind& kind, double until) const {
     double sum = 0;
     for (const int p : kind.people) {
         const Hand& h = hands_[static_cast<std::size_t>(p)];
-        const double begin = options_.free[static_cast<std::size_t>(p)];
-        double there = std::max(0.0, std::min<double>(until, h.until) - begin);
-        for (const auto& [from, to] : h.away)
-            there -= std::max(0.0, std::min<double>(until, to) - std::max<double>(begin, from));
-        sum += std::max(0.0, there);
+        sum += timeBetween(std::max<double>(options_.now, h.from), std::min<double>(until, h.until),
+                           &h);
     }
     return sum;
 }
@@ -219,7 +249,7 @@ double Worth::endFor(double cost) const {
         const double t = (lo + hi) / 2;
         double have = 0;
         for (std::size_t q = 0; q < table_.size(); ++q)
-            have += table_[q] * std::max(0.0, t - options_.ready[q]);
+            have += table_[q] * timeOfTable(t);
         for (std::size_t q = 0; q < kinds_.size(); ++q)
             have += kind_[q] > 0 ? kind_[q] * timeOf(kinds_[q], t) : 0;
         (have < cost ? lo : hi) = t;
@@ -235,7 +265,7 @@ void Worth::change(double end, double rate, const std::vector<double>& usedTable
         return std::exp(rate * std::clamp(share - 1, -1.0, 2.0));
     };
     for (std::size_t t = 0; t < table_.size(); ++t)
-        all += table_[t] *= times(usedTable[t], end - options_.ready[t]);
+        all += table_[t] *= times(usedTable[t], timeOfTable(end));
     for (std::size_t k = 0; k < kinds_.size(); ++k) {
         kind_[k] *= times(usedKind[k], timeOf(kinds_[k], end));
         all += kind_[k] * double(kinds_[k].people.size());
@@ -264,7 +294,7 @@ double Worth::prove() {
         const double all = cost(usedTable, usedKind);
         const double end = endFor(all);
         out = std::max(out, end);
-        change(end, 0.3 / (1 + 0.03 * round), usedTable, usedKind);
+        change(end, 0.8 / (1 + 0.3 * round), usedTable, usedKind);
     }
     return out;
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "planners/crew/pass_work.h"
+#include "planners/crew/rests.h"
 #include "planners/crew/slowest.h"
 
 #include <map>
@@ -22,17 +23,24 @@ struct WorthOptions {
     /// as so many of the cheapest.
     std::size_t largest = 10;
     int rounds = 150;
-    /// Nothing is known of anybody's time before this but what `free` says.
-    double now = 0;
-    std::vector<double> ready{}; ///< when each table can be used
-    std::vector<double> free{};  ///< when each hand can be used
+    double now = 0; ///< nothing is done before this
+    /// Nobody, and no table, works on for more seconds than this without a break (`kBreakLasts`) or
+    /// as long a wait; 0: as long as there is work.
+    double restAfter = 0;
+    double lastRest = 0;              ///< when the last break ended
+    std::vector<PlannedBreak> told{}; ///< nobody's time and no table's
 };
 
 /// Any sharing of people and tables gives every pass a team; at a price for a second of each table
 /// and of each person, the pass costs at least as much as with the team that is cheapest for it.
 /// What there is of tables and people until some moment, at the same prices, must cover the sum
 /// (weak duality, as with columns of teams in linear programming). Prices rise for what would be in
-/// use for longer than there is of it.
+/// use for longer than there is of it: any prices prove something, so how they are found does not
+/// matter to the proof.
+///
+/// There is of everybody what lies within their hours, and of everybody and every table only what
+/// is left by breaks. Of work that goes on for so long at most between two waits of ten minutes, as
+/// many waits as whole stretches of it lie within the work are needed (`timeBetween`).
 class Worth {
 public:
     Worth(const std::vector<Hand>& hands, std::size_t tables, const std::vector<PassAt>& passes,
@@ -60,6 +68,8 @@ private:
     std::vector<float> secondsOf(const PassWork& work);
     std::vector<int> cheapest() const;
     double cost(std::vector<double>& usedTable, std::vector<double>& usedKind) const;
+    double timeBetween(double from, double until, const Hand* hand) const; ///< null: of a table
+    double timeOfTable(double until) const;
     double timeOf(const Kind& kind, double until) const;
     double endFor(double cost) const;
     void change(double end, double rate, const std::vector<double>& usedTable,
