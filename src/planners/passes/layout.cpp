@@ -196,6 +196,21 @@ std::optional<Layout> fromOneEnd(const LayoutInput& in) {
     return std::move(best).layout(leastPasses(in.board, in.lie));
 }
 
+/// A sequence of a table smaller by `less`, with what there is more of the table on either side of
+/// it or half on both.
+void addWhereItLay(const LayoutInput& in, const Sequence& s, Length less, bool across,
+                   std::vector<Sequence>& out) {
+    for (const int halves : {0, 1, 2}) {
+        std::vector<Point> places;
+        for (const Step& step : s.steps) {
+            places.push_back(step.at);
+            (across ? places.back().x : places.back().y) -= less * halves / 2;
+        }
+        if (auto here = inOrder(in.board, in.lie, keptFirst(in), s.windows, {}, places))
+            out.push_back(*std::move(here));
+    }
+}
+
 } // namespace
 
 std::size_t leastPasses(const Board& board, const Lie& lie) {
@@ -284,7 +299,7 @@ Sequence evened(const LayoutInput& in, const Sequence& sequence) {
     return best;
 }
 
-std::vector<Sequence> ofSmaller(const LayoutInput& in, LayoutMemory* memory) {
+std::vector<Sequence> ofSmaller(const LayoutInput& in, LayoutMemory* memory, const StepCost& cost) {
     std::vector<Sequence> out;
     for (const Length less : {Length::inches(2), Length::inches(6)})
         for (const bool across : {true, false}) {
@@ -299,11 +314,14 @@ std::vector<Sequence> ofSmaller(const LayoutInput& in, LayoutMemory* memory) {
             const auto layout = memory ? memory->layOut(smaller) : layOut(smaller);
             if (!layout)
                 continue;
-            for (const Sequence& s : {evened(smaller, layout->sequence), layout->sequence})
-                if (auto here = inOrder(in.board, in.lie, keptFirst(in), s.windows);
-                    here && std::ranges::none_of(
-                                out, [&](const Sequence& o) { return o.windows == here->windows; }))
+            const Sequence even = evened(smaller, layout->sequence);
+            for (const Sequence& s : {even, layout->sequence}) {
+                addWhereItLay(in, s, less, across, out);
+                if (const auto placed = placedFor(smaller, s, cost))
+                    addWhereItLay(in, *placed, less, across, out);
+                if (auto here = inOrder(in.board, in.lie, keptFirst(in), s.windows))
                     out.push_back(*std::move(here));
+            }
         }
     return out;
 }

@@ -43,10 +43,11 @@ FirstPass keptFirst(const LayoutInput& in);
 /// little; never more of them.
 Sequence evened(const LayoutInput& in, const Sequence& sequence);
 
-/// Sequences of tables that are smaller by 2 and by 6 in, either way, on this one: more table is no
-/// less.
-/// `memory` may be null.
-std::vector<Sequence> ofSmaller(const LayoutInput& in, LayoutMemory* memory);
+/// Sequences of tables that are smaller by 2 and by 6 in, either way, on this one, with the table
+/// where the smaller one lay, the rest of it on either side or half on both, or as it lies for
+/// these fields otherwise: more table is no less. `memory` may be null; `cost` places the smaller
+/// table, too.
+std::vector<Sequence> ofSmaller(const LayoutInput& in, LayoutMemory* memory, const StepCost& cost);
 
 /// The same passes with the table where each costs least; nothing where that is no other sequence
 /// or does not work.

@@ -9,6 +9,9 @@ namespace {
 
 /// A pull weighs more than any inches.
 constexpr double kPullWeighs = 1e4;
+/// Where the top lies whole: places looked at, and how far beside those of the passes.
+constexpr int kParts = 8;
+constexpr std::array kBeside{Length::inches(1), Length::inches(3), Length::inches(6)};
 
 class Nearby {
 public:
@@ -24,6 +27,7 @@ public:
                 if (x != 0 || y != 0)
                     add(inOrder(in_.board, in_.lie, first_, from_.windows, towards(x, y, {})));
         aLittleOn();
+        elsewhere();
         if (in_.start != Basting::Start::oneEnd) // rows of passes one after another
             otherOrders();
         for (std::size_t k = 0; k < from_.steps.size(); ++k)
@@ -73,6 +77,31 @@ private:
                 }
                 add(inOrder(in_.board, in_.lie, first_, from_.windows, {}, places));
             }
+    }
+
+    /// Along an axis on which the top lies whole: anywhere, and beside where it was.
+    void elsewhere() {
+        for (const bool across : {true, false}) {
+            const AxisLines& lines = across ? in_.board.x : in_.board.y;
+            const Interval all = placesFor(lines, across ? in_.lie.x : in_.lie.y, 0, lines.last());
+            if (all.lo >= all.hi)
+                continue;
+            std::set<Length> at;
+            for (int k = 1; k < kParts; ++k)
+                at.insert(all.lo + all.size() * k / kParts);
+            for (const Length by : kBeside)
+                for (const Step& step : from_.steps)
+                    for (const bool back : {true, false})
+                        at.insert((across ? step.at.x : step.at.y) + (back ? -by : by));
+            for (const Length to : at) {
+                std::vector<Point> places;
+                for (const Step& step : from_.steps) {
+                    places.push_back(step.at);
+                    (across ? places.back().x : places.back().y) = to;
+                }
+                add(inOrder(in_.board, in_.lie, first_, from_.windows, {}, places));
+            }
+        }
     }
 
     void addOrder(const std::vector<Window>& windows) {

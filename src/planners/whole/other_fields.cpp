@@ -47,20 +47,14 @@ public:
              }))
             add(choice, forLessReach(request, choiceOf(choice), reaches));
         tryAll(std::exchange(versions, {}));
-        const Seconds finish = trials_.bestFinish();
-        for (const std::size_t choice : nearest([&](std::size_t, const WayTrials::LaidOut& l) {
-                 return double(l.finish.count()) <= kWorthVarying * double(finish.count());
-             }))
+        for (const std::size_t choice : worthVarying())
             add(choice, variations(request, choiceOf(choice)));
         tryAll(std::exchange(versions, {}));
         // Predictions cannot tell ways apart that are so near each other.
         left_ = shareOf(kNearByOne, trials_.people(), kLeastNear, kMostNear);
-        for (Seconds before; left_ > 0 && before != trials_.bestFinish();) {
-            before = trials_.bestFinish();
-            const std::size_t best = trials_.best().picks.front();
-            add(best, nearWays(request, choiceOf(best)));
-            tryAll(std::exchange(versions, {}));
-        }
+        tryNear(trials_.best().picks.front());
+        for (const std::size_t choice : worthVarying())
+            tryNear(choice);
     }
 
 private:
@@ -76,6 +70,19 @@ private:
         for (std::size_t k = 0; k < sequence.steps.size(); ++k)
             out.emplace_back(sequence.steps[k].at, sequence.windows[k]);
         return out;
+    }
+
+    /// Those near a way, then those near the quickest of them, as long as one ends sooner.
+    void tryNear(std::size_t choice) {
+        const PassRequest request = trials_.requestOf(0);
+        const auto finish = [&] { return trials_.laidOut().at(choice).finish; };
+        for (Seconds before; left_ > 0 && before != finish();) {
+            before = finish();
+            std::vector<Version> versions;
+            for (PassChoice& other : nearWays(request, choiceOf(choice)))
+                versions.push_back({choice, std::move(other)});
+            tryAll(std::move(versions));
+        }
     }
 
     const PassChoice& choiceOf(std::size_t k) const { return trials_.choices(0)[k]; }
@@ -109,6 +116,13 @@ private:
         for (const auto& [finish, choice] : found)
             out.push_back(choice);
         return out;
+    }
+
+    std::vector<std::size_t> worthVarying() const {
+        const double most = kWorthVarying * double(trials_.bestFinish().count());
+        return nearest([&](std::size_t, const WayTrials::LaidOut& l) {
+            return double(l.finish.count()) <= most;
+        });
     }
 
     /// Less than the farthest by a few inches, and of the others who pin, and a little less than
