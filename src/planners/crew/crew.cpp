@@ -207,8 +207,10 @@ private:
                     const int from = calls.back().end;
                     calls.push_back({{}, from, from + pass / kCallsOfPass, k == 0});
                 }
-            const auto rests = restsBefore(lastRest, calls, given_->told);
-            if (calls.back().end - lastRest > kProposeBeyond) {
+            const int beyond =
+                Seconds{lastRest} > situation_.lastRest ? kBreakAtLast : kProposeBeyond;
+            const auto rests = restsBefore(lastRest, calls, given_->told, beyond);
+            if (calls.back().end - lastRest > beyond) {
                 plan = workOne(b, start, &rests);
                 // After a break somebody who lifts may have left.
                 while (plan.liftersMissing > 0 && askSomebodyElse(b, start, &rests, plan))

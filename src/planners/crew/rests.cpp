@@ -36,10 +36,10 @@ struct Chain {
     std::size_t from = 0; ///< where the last span begins
 };
 
-std::set<std::string> withoutTold(int lastRest, std::span<const CallSpan> calls) {
+std::set<std::string> withoutTold(int lastRest, std::span<const CallSpan> calls, int beyond) {
     const std::vector<Part> parts = partsOf(calls);
     const std::size_t n = parts.size();
-    if (n == 0 || parts.back().end - lastRest <= kProposeBeyond)
+    if (n == 0 || parts.back().end - lastRest <= beyond)
         return {};
     // best[b][j]: the first j parts are done, with b breaks so far.
     std::vector<std::vector<std::optional<Chain>>> best;
@@ -93,7 +93,7 @@ double leastRests(double since, double work, double most) {
 }
 
 std::set<std::string> restsBefore(int lastRest, std::span<const CallSpan> calls,
-                                  std::span<const PlannedBreak> told) {
+                                  std::span<const PlannedBreak> told, int beyond) {
     std::set<std::string> out;
     std::size_t from = 0;
     for (std::size_t k = 0; k <= calls.size(); ++k) {
@@ -105,7 +105,7 @@ std::set<std::string> restsBefore(int lastRest, std::span<const CallSpan> calls,
                     rested = std::max(rested, until);
         if (k < calls.size() && rested == lastRest)
             continue;
-        out.merge(withoutTold(lastRest, calls.subspan(from, k - from)));
+        out.merge(withoutTold(lastRest, calls.subspan(from, k - from), beyond));
         from = k;
         lastRest = rested;
     }

@@ -29,8 +29,10 @@ struct CallSpan {
 /// The calls before which there is a break, by their ids: as few as will do, of those the most
 /// even, between passes rather than within one. `lastRest` is when the last break ended; `told` are
 /// those that are there already. Where a call alone is too long it is broken off, and what follows
-/// counts from there.
+/// counts from there. None where work does not go on for longer than `beyond` seconds: whoever has
+/// had a break already may go on for longer than at first, or else a day whose breaks are settled
+/// pass by pass would have one more than a day that is settled at once.
 std::set<std::string> restsBefore(int lastRest, std::span<const CallSpan> calls,
-                                  std::span<const PlannedBreak> told);
+                                  std::span<const PlannedBreak> told, int beyond = kProposeBeyond);
 
 } // namespace bastewright::crew
