@@ -1,5 +1,6 @@
 #include "planners/crew/blocks.h"
 
+#include "planners/crew/rests.h"
 #include "planners/crew/table_teams.h"
 
 #include <algorithm>
@@ -16,7 +17,7 @@ struct Course {
     int surface = 1;
     std::vector<std::size_t> blocks;
     std::size_t next = 0;
-    int ready = 0;
+    int ready = 0, rested = 0;      ///< end of its last pass, of its people's last break
     double worked = 0, thought = 0; ///< seconds of its passes so far, and as they were thought
     /// What passes take here for each second that is thought: 3 % more to begin with.
     double scale() const { return (worked + kFirstScale * kAsMuch) / (thought + kAsMuch); }
@@ -44,11 +45,12 @@ public:
                                      opensTheTable(given_, b)));
             auto at = std::ranges::find(courses_, b.surface, &Course::surface);
             if (at == courses_.end())
-                at = courses_.insert(at, {.surface = b.surface, .blocks = {}, .ready = now_});
+                at = courses_.insert(
+                    at, {.surface = b.surface, .blocks = {}, .ready = now_, .rested = lastRest()});
             at->blocks.push_back(k);
         }
         for (const Hand& h : hands_)
-            people_.push_back({kNoTable, std::max(now_, h.from)});
+            people_.push_back({kNoTable, std::max(now_, h.from), lastRest()});
         belongs_.assign(hands_.size(), kNoTable);
         busy_ = belongs_;
         takeBegun();
@@ -74,6 +76,7 @@ private:
     Whereabouts& at(int p) { return people_[static_cast<std::size_t>(p)]; }
     const Whereabouts& at(int p) const { return people_[static_cast<std::size_t>(p)]; }
     int count() const { return static_cast<int>(hands_.size()); }
+    int lastRest() const { return static_cast<int>(given_.situation.lastRest.count()); }
     /// Has something in hand at another table.
     bool isBusyElsewhere(int p, std::size_t k) const {
         const int busy = busy_[static_cast<std::size_t>(p)];
@@ -117,6 +120,7 @@ private:
 
     TableLeft leftAt(const Course& c, int now) const {
         TableLeft out{.ready = std::max(c.ready, now), .scale = c.scale()};
+        out.rested = given_.session.setting.proposeBreaks ? c.rested : 0;
         for (std::size_t k = c.next; k < c.blocks.size(); ++k)
             addTo(out.work, work_[c.blocks[k]]);
         if (c.through())
@@ -249,7 +253,11 @@ private:
         course.ready = worked.end;
         course.worked += worked.seconds;
         course.thought += aboutSeconds(work_[index], paces);
+        course.rested = worked.lastRest;
         for (const int p : block.team) {
+            const bool waited = start - std::max(at(p).free, hand(p).from) >= kBreakLasts;
+            at(p).rested =
+                std::max({at(p).rested, hand(p).from, waited ? start : 0, course.rested});
             at(p).free = course.ready;
             if (course.through())
                 at(p).table = kNoTable;

@@ -7,9 +7,9 @@
 
 namespace bastewright::crew {
 
-/// When a pass ends, and how long it takes without breaks.
+/// When a pass ends, how long it takes without breaks, and when the last break of its people ended.
 struct Worked {
-    int end = 0, seconds = 0;
+    int end = 0, seconds = 0, lastRest = 0;
 };
 
 /// Works a pass with a team that is free then, from `start` on, and with others of who it turns out

@@ -217,7 +217,7 @@ private:
                     ;
             }
         }
-        Worked out{.end = plan.end};
+        Worked out{.end = plan.end, .seconds = 0, .lastRest = plan.lastRest};
         for (const CallSpan& c : plan.calls)
             out.seconds += c.end - c.start;
         keep(b, std::move(plan));

@@ -1,6 +1,7 @@
 #include "planners/crew/table_teams.h"
 
 #include "planners/crew/random.h"
+#include "planners/crew/rests.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,6 +15,9 @@ constexpr double kLacking = 1e6;
 /// It has to be worth so many seconds that somebody changes tables: whoever goes waits for the next
 /// pass there, and what is uneven now can be made even later.
 constexpr double kWorthMoving = 250;
+/// Seconds for everybody at a table, for each whole stretch between two breaks by which somebody
+/// who comes is more tired: the break they bring forward, and those after it.
+constexpr double kTired = 2 * kBreakLasts;
 /// What the other tables count beside the last.
 constexpr double kOthers = 0.05;
 /// Changes looked at when teams are made first, and whenever a table is through with a pass, for
@@ -130,6 +134,19 @@ private:
         return from <= next ? next : next + std::ceil((from - next) / pass) * pass;
     }
 
+    /// What it costs a table that somebody comes who had a break before its people had theirs.
+    double tired(std::size_t table, const Team& team) const {
+        const TableLeft& t = tables_[table];
+        int most = 0;
+        for (const int p : team) {
+            const Whereabouts& w = people_[ix(p)];
+            if (w.table != static_cast<int>(table) && hand(p).from < t.ready &&
+                t.ready - w.free < kBreakLasts)
+                most = std::max(most, t.rested - w.rested);
+        }
+        return kTired * most / kBreakAtLast;
+    }
+
     /// When a table is through with its team, some of whom join later or leave before.
     double endOf(std::size_t table) {
         const TableLeft& t = tables_[table];
@@ -147,7 +164,7 @@ private:
         }
         std::ranges::sort(turns_);
         turns_.push_back(kAlways);
-        double at = t.ready, left = 1;
+        double at = t.ready + tired(table, team), left = 1;
         for (const double turn : turns_) {
             if (turn <= at)
                 continue;
@@ -182,7 +199,8 @@ private:
         double out = last + kOthers * sum / double(tables_.size()) + kLacking * lack;
         for (const int p : who_) {
             const int was = meant_[ix(p)];
-            out += was != kNoTable && was != now_.belongs[ix(p)] ? kWorthMoving : 0;
+            const bool isSomewhere = was != kNoTable && people_[ix(p)].table != kNoTable;
+            out += isSomewhere && was != now_.belongs[ix(p)] ? kWorthMoving : 0;
         }
         return out;
     }
