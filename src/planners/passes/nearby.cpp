@@ -9,8 +9,9 @@ namespace {
 
 /// A pull weighs more than any inches.
 constexpr double kPullWeighs = 1e4;
-/// Where the top lies whole: places looked at, and how far beside those of the passes.
-constexpr int kParts = 8;
+/// Where the top lies whole: places looked at from both its ends on, the same ones on a larger
+/// table, and how far beside those of the passes.
+constexpr Length kLadder = Length::inches(6), kFarthest = Length::inches(60);
 constexpr std::array kBeside{Length::inches(1), Length::inches(3), Length::inches(6)};
 
 class Nearby {
@@ -79,7 +80,7 @@ private:
             }
     }
 
-    /// Along an axis on which the top lies whole: anywhere, and beside where it was.
+    /// Along an axis on which the top lies whole: anywhere, and a little beside where it was.
     void elsewhere() {
         for (const bool across : {true, false}) {
             const AxisLines& lines = across ? in_.board.x : in_.board.y;
@@ -87,8 +88,10 @@ private:
             if (all.lo >= all.hi)
                 continue;
             std::set<Length> at;
-            for (int k = 1; k < kParts; ++k)
-                at.insert(all.lo + all.size() * k / kParts);
+            for (Length off; off <= std::min(all.size(), kFarthest); off += kLadder) {
+                at.insert(all.lo + off);
+                at.insert(all.hi - off);
+            }
             for (const Length by : kBeside)
                 for (const Step& step : from_.steps)
                     for (const bool back : {true, false})
