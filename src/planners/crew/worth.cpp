@@ -288,6 +288,12 @@ double Worth::prove() {
         table_[t] = 1;
         out = std::max(out, endFor(cost(usedTable, usedKind)));
     }
+    // Whatever tables are worth: people alone, by their paces.
+    table_.assign(table.size(), 0);
+    kind_ = kind;
+    for (double& price : kind_)
+        price *= 2;
+    out = std::max(out, endFor(cost(usedTable, usedKind)));
     table_ = table;
     kind_ = kind;
     for (int round = 0; round < options_.rounds; ++round) {
