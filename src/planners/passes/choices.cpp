@@ -6,7 +6,6 @@
 #include "planners/surface/reachable.h"
 
 #include <algorithm>
-#include <array>
 #include <set>
 #include <tuple>
 #include <utility>
@@ -20,8 +19,6 @@ using Start = Basting::Start;
 constexpr std::size_t kSearched = 24;
 /// The search for so few passes takes no time.
 constexpr int kFewPasses = 6;
-/// The table is also put where it would lie if people got so much less far.
-constexpr std::array kLessReach{Length::inches(1), Length::inches(3)};
 
 /// From an open side to the deepest point of any pass.
 Length deepestPoint(const PassChoice& choice) {
@@ -208,28 +205,6 @@ private:
     std::vector<PassChoice> out_;
 };
 
-/// As if everybody, or one of few, got an inch or three less far.
-std::vector<StepCost> costsForLessReach(const PassRequest& request, const PassChoice& choice) {
-    const std::vector<Helper>& helpers = request.setting.helpers;
-    std::vector<std::vector<Helper>> nearer;
-    for (const Length less : kLessReach) {
-        nearer.push_back(helpers);
-        for (Helper& h : nearer.back())
-            h.reach = std::max(Length{}, h.reach - less);
-        for (std::size_t k = 0; k < helpers.size() && helpers.size() > 1; ++k) {
-            nearer.push_back(helpers);
-            nearer.back()[k].reach = std::max(Length{}, helpers[k].reach - less);
-        }
-    }
-    std::vector<StepCost> out;
-    Setting setting = request.setting;
-    for (std::vector<Helper>& some : nearer) {
-        setting.helpers = std::move(some);
-        out.push_back(costWith({request.job, setting, request.layers, request.points}, choice));
-    }
-    return out;
-}
-
 auto rank(const PassChoice& c) {
     return std::tuple{!c.summary.workable, !c.asked, c.summary.predicted, c.surface.tables.size()};
 }
@@ -292,9 +267,6 @@ std::vector<PassChoice> variations(const PassRequest& request, const PassChoice&
         out.add(s);
     };
     addBoth(choice.sequence);
-    for (const StepCost& lesser : costsForLessReach(request, choice))
-        if (auto placed = placedFor(in, choice.sequence, lesser))
-            out.add(*std::move(placed));
     for (const Sequence& s : choice.others) {
         addBoth(evened(in, s));
         addBoth(s);
