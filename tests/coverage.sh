@@ -22,7 +22,7 @@ cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DBASTEWRIGHT_PRE
 ninja -C "$build"
 find "$build" -name '*.gcda' -delete
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software FONTCONFIG_FILE="$root/tests/support/fonts.conf"
-ctest --test-dir "$build" --output-on-failure --parallel "$(nproc)" "$@"
+ctest --test-dir "$build" --output-on-failure --parallel "$((2 * $(nproc)))" "$@"
 gcovr --root "$root" --object-directory "$build" -j "$(nproc)" \
   --exclude-throw-branches --exclude-unreachable-branches --gcov-ignore-parse-errors \
   --filter "$root/src/" --json-summary "$build/coverage.json" \

@@ -24,18 +24,24 @@ cmake -S "$root" -B "$build" -G Ninja -DCMAKE_C_COMPILER=clang -DCMAKE_CXX_COMPI
   -DBASTEWRIGHT_SANITIZE=address,undefined,fuzzer-no-link >/dev/null
 ninja -C "$build" "${targets[@]/#/fuzz_}"
 
-for target in "${targets[@]}"; do
-  found="$build/corpus/$target"
-  kept="$root/tests/fuzz/corpus/$target"
+fuzz() {
+  local target=$1 found="$build/corpus/$1" kept="$root/tests/fuzz/corpus/$1" log="$build/$1.log"
   mkdir -p "$found" "$build/findings"
-  options=(-max_total_time="$seconds" -timeout=5 -rss_limit_mb=1024 -malloc_limit_mb=512 -print_final_stats=1
+  local options=(-max_total_time="$seconds" -timeout=5 -rss_limit_mb=1024 -malloc_limit_mb=512 -print_final_stats=1
            -artifact_prefix="$build/findings/$target-")
   case $target in
     length) options+=(-max_len=80) ;;
     request) options+=(-max_len=12000) ;;
     *) options+=(-max_len=16000 -dict="$root/tests/fuzz/json.dict") ;;
   esac
+  local failed=0
+  "$build/tests/fuzz/fuzz_$target" "${options[@]}" "$found" "$kept" >"$log" 2>&1 || failed=$?
   echo "== $target, $seconds s"
-  "$build/tests/fuzz/fuzz_$target" "${options[@]}" "$found" "$kept"
-done
+  tail -n 60 "$log"
+  return "$failed"
+}
+export -f fuzz
+export root build seconds
+# As many at a time as there are processors; the exit status of any is that of all.
+printf '%s\n' "${targets[@]}" | xargs -P "$(nproc)" -I{} bash -c 'set -euo pipefail; fuzz {}'
 echo "No finding."

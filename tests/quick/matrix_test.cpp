@@ -72,8 +72,13 @@ protected:
             views.push_back({turn % 4, (turn / 4 + job_) % 2});
             return views;
         }
-        for (int device = 0; device < 3; ++device)
-            views.push_back({device, (stop + device) % 2});
+        // There and back, so that neighbouring stops share a device and mostly a language.
+        const bool back = stop % 2 != 0;
+        const int language = stop / 2 % 2;
+        for (int i = 0; i < 3; ++i) {
+            const bool other = back ? i < 2 : i == 2;
+            views.push_back({back ? 2 - i : i, other ? 1 - language : language});
+        }
         if (stop % 4 == 3)
             views.push_back({3, stop / 4 % 2});
         if (stop % 5 == 0)

@@ -17,10 +17,10 @@ Column {
         width: parent.width
         spacing: Theme.gap
 
-        Words {
+        ShortWords {
             id: count
 
-            width: Math.min(implicitWidth, parent.width * 0.5)
+            most: parent.width * 0.5
             text: qsTr("%1 of %2").arg(question.guide.page + 1).arg(question.guide.pages)
             font.pixelSize: Theme.small
             quiet: true

@@ -80,14 +80,12 @@ Flickable {
                         width: parent.width
                         spacing: Theme.gap
 
-                        Words {
-                            width: Math.min(implicitWidth, parent.width)
+                        ShortWords {
                             visible: row.lacking
                             text: qsTr("buy %1").arg(row.buy)
                             font.bold: true
                         }
-                        Words {
-                            width: Math.min(implicitWidth, parent.width)
+                        ShortWords {
                             text: qsTr("need %1, have %2").arg(row.need).arg(row.have)
                             quiet: true
                         }
