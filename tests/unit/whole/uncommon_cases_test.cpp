@@ -134,7 +134,7 @@ TEST(TooFewPins, SaysHowManyToBuyThatDotsWouldDoAndWhatSpacingTheyAllow) {
 }
 
 TEST(NoStartAskedFor, IsNotSaidToBeTakenOtherwiseWhereOnlyFromAnEndWorks) {
-    Session session = sessionFor({"throw", 40, 60, {{30_in, 30_in, 1}}, {}, 0, ""});
+    Session session = sessionFor({"throw", 36, 64, {{32_in, 32_in, 1}}, {}, 0, ""});
     session.setting.helpers.resize(1);
     session.setting.helpers.front().seated = true;
     const auto otherStart = [](const Finding& f) { return f.kind == Finding::Kind::otherStart; };
