@@ -1,4 +1,5 @@
 #include "planners/crew/crew.h"
+#include "planners/crew/zone_points.h"
 #include "session/change.h"
 #include "session/checked_plan.h"
 #include "session/private/change_words.h"

@@ -1,4 +1,5 @@
 #include "planners/crew/crew.h"
+#include "planners/crew/zone_points.h"
 #include "planners/whole/help.h"
 #include "session/private/change_words.h"
 #include "session/private/other_passes.h"

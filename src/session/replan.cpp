@@ -2,6 +2,7 @@
 
 #include "plan/find.h"
 #include "planners/crew/crew.h"
+#include "planners/crew/zone_points.h"
 #include "planners/whole/pins.h"
 #include "session/pace.h"
 #include "session/pins.h"

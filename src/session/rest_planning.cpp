@@ -3,6 +3,7 @@
 #include "plan/find.h"
 #include "planners/crew/behind.h"
 #include "planners/crew/crew.h"
+#include "planners/crew/zone_points.h"
 #include "planners/passes/rest.h"
 #include "planners/whole/help.h"
 #include "planners/whole/quilt.h"

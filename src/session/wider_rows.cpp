@@ -1,4 +1,5 @@
 #include "planners/crew/crew.h"
+#include "planners/crew/zone_points.h"
 #include "planners/whole/help.h"
 #include "planners/whole/pins.h"
 #include "session/pins.h"

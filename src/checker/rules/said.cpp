@@ -108,6 +108,21 @@ bool anyJob(const QuiltView& v, bool SeenWay::*is) {
     return std::ranges::any_of(v.session.jobs, [&](const Job& j) { return seenWay(j).*is; });
 }
 
+/// In a pass less than half of the top lies on the table.
+bool mostlyHangs(const QuiltView& v) {
+    constexpr double kHalf = 0.5 + 1e-6;
+    const Size top = v.quilt.layers.top;
+    const double all = top.width.in() * top.length.in();
+    return !v.quilt.surface.floor && std::ranges::any_of(v.quilt.passes, [&](const Pass& p) {
+        const auto along = [](Length from, Length to, Length size) {
+            return std::max(0.0, std::min(to, size).in() - std::max(from, Length{}).in());
+        };
+        return along(p.table.x0, p.table.x1, top.width) *
+                   along(p.table.y0, p.table.y1, top.length) <
+               kHalf * all;
+    });
+}
+
 /// True where what a finding of a quilt says can be, or cannot be seen from here.
 bool isTrueOf(const QuiltView& v, Kind kind) {
     const Job& job = v.job;
@@ -132,14 +147,13 @@ bool isTrueOf(const QuiltView& v, Kind kind) {
     case Kind::rolledAtWall:
         return beyond(Beyond::onTable);
     case Kind::hangs:
-        return beyond(Beyond::hangs, Beyond::chairs, Beyond::spareTable, Beyond::rolled,
-                      Beyond::onTable);
+        return mostlyHangs(v);
     case Kind::tableJoints:
         return v.quilt.surface.tables.size() > 1;
     case Kind::fabricAssumed:
         return job.backing.fabrics.empty();
     case Kind::fabricShort:
-        return !job.backing.fabrics.empty();
+        return !job.backing.fabrics.empty() && !v.quilt.backing;
     case Kind::backingWayGone:
         return job.backing.way.has_value();
     case Kind::packJoined:

@@ -41,7 +41,8 @@ public:
         auto how = bastedPasses(session_, quilts_, places, situation_);
         for (std::size_t q = 0; q < quilts_.size(); ++q) {
             tables_.emplace_back(session_, static_cast<int>(q), quilts_[q], std::move(places[q]),
-                                 std::move(how[q]), hands_, stop_);
+                                 std::move(how[q]), hands_,
+                                 options_.memory != nullptr ? *options_.memory : sharings_, stop_);
             crews_.emplace_back(quilts_[q].passes.size());
         }
     }
@@ -354,6 +355,7 @@ private:
     std::vector<Helper> helpers_;
     std::vector<Hand> hands_;
     std::optional<Given> given_;
+    SharingMemory sharings_; ///< where none was given; outlives the tables
     std::vector<QuiltTable> tables_;
     std::vector<std::vector<PassCrew>> crews_;        ///< by quilt and pass
     std::map<int, Letters> letters_;                  ///< by surface
@@ -370,20 +372,6 @@ private:
 };
 
 } // namespace
-
-std::vector<PlacedPoint> pointsOfZones(const QuiltPlan& quilt) {
-    std::vector<PlacedPoint> out;
-    for (const Zone& z : quilt.zones)
-        out.insert(out.end(), z.points.begin(), z.points.end());
-    return out;
-}
-
-std::vector<std::vector<PlacedPoint>> pointsOfZones(const std::vector<QuiltPlan>& quilts) {
-    std::vector<std::vector<PlacedPoint>> out;
-    for (const QuiltPlan& q : quilts)
-        out.push_back(pointsOfZones(q));
-    return out;
-}
 
 CrewPlan planRest(const Session& session, std::vector<QuiltPlan>& quilts,
                   std::span<const std::vector<PlacedPoint>> points, const Situation& situation,

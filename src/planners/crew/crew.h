@@ -7,6 +7,9 @@
 #include <stop_token>
 
 namespace bastewright {
+namespace crew {
+class SharingMemory;
+}
 
 struct CrewOptions {
     bool range = true; ///< the finish is simulated too; false where only its middle is asked for
@@ -14,6 +17,8 @@ struct CrewOptions {
     /// Of a few ways to share people among several tables, or to spread them round one, the best is
     /// taken, else the first.
     bool sharings = true;
+    /// What was shared out before, by plans of the same session; without it nothing is remembered.
+    crew::SharingMemory* memory = nullptr;
 };
 
 struct CrewPlan {
@@ -40,9 +45,5 @@ CrewPlan planCrew(const Session& session, std::vector<QuiltPlan>& quilts,
 CrewPlan planRest(const Session& session, std::vector<QuiltPlan>& quilts,
                   std::span<const std::vector<PlacedPoint>> points, const Situation& situation,
                   const CrewOptions& options = {}, std::stop_token stop = {});
-
-/// The points of a quilt's zones.
-std::vector<PlacedPoint> pointsOfZones(const QuiltPlan& quilt);
-std::vector<std::vector<PlacedPoint>> pointsOfZones(const std::vector<QuiltPlan>& quilts);
 
 } // namespace bastewright

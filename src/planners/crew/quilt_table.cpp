@@ -45,7 +45,8 @@ std::vector<std::vector<PlacedPoint>> pointsByPass(const QuiltPlan& quilt,
 
 QuiltTable::QuiltTable(const Session& session, int job, const QuiltPlan& quilt,
                        std::vector<std::vector<PlacedPoint>> points, std::vector<BastedPass> basted,
-                       const std::vector<Hand>& hands, std::stop_token stop)
+                       const std::vector<Hand>& hands, SharingMemory& sharings,
+                       std::stop_token stop)
     : quilt_{quilt}
     , hands_{hands}
     , stop_{std::move(stop)}
@@ -57,8 +58,8 @@ QuiltTable::QuiltTable(const Session& session, int job, const QuiltPlan& quilt,
     bool any = false;
     for (std::size_t k = 0; k < quilt.passes.size(); ++k) {
         const Pass& p = quilt.passes[k];
-        grounds_.push_back(groundOf(p, points_[k], job_.basting.spacing, rows(),
-                                    !quilt.surface.floor, *basted_[k].way));
+        sharings_.push_back(&sharings.of(crew::groundOf(p, points_[k], job_.basting.spacing, rows(),
+                                                        !quilt.surface.floor, *basted_[k].way)));
         sides_.width = p.table.width();
         sides_.length = p.table.length();
         for (const PlacedPoint& q : points_[k]) {
@@ -82,14 +83,13 @@ std::vector<Post> QuiltTable::posts(const std::vector<Home>& homes, std::size_t 
     return out;
 }
 
-QuiltTable::Trial QuiltTable::trial(const std::vector<Home>& homes, std::size_t pass,
-                                    const Ground& ground) const {
+QuiltTable::Trial QuiltTable::trial(const std::vector<Home>& homes, std::size_t pass) const {
     std::optional<Trial> best;
     double roams = 0;
     for (const Roaming roaming : {Roaming::little, Roaming::ownSides, Roaming::everywhere}) {
         Trial one;
         one.posts = posts(homes, pass, roaming);
-        one.sharing = shareOut(ground, one.posts);
+        one.sharing = sharings_[pass]->among(one.posts);
         one.cost = 2 * one.sharing.slowest + roams + kUnreached * one.sharing.unreached;
         roams += kRoams;
         if (!best || one.cost < best->cost)
@@ -133,7 +133,7 @@ QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people,
                                              std::size_t most) const {
     Arrangement best;
     const int n = static_cast<int>(people.size());
-    if (n == 0 || grounds_.empty())
+    if (n == 0 || sharings_.empty())
         return best;
     // In the order in which they stand already; whoever is new comes last.
     std::vector<int> order = people;
@@ -172,8 +172,7 @@ QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people,
         if (k > 0 && stop_.stop_requested())
             all.resize(k);
         else
-            all[k].cost =
-                trial(all[k].homes, largest, grounds_[largest]).cost + walking(all[k].homes);
+            all[k].cost = trial(all[k].homes, largest).cost + walking(all[k].homes);
     }
     std::ranges::stable_sort(all, {}, &Arrangement::cost);
     if (all.size() > kLookedAt)
@@ -185,9 +184,9 @@ QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people,
         }
         Arrangement& a = all[k];
         a.cost = walking(a.homes);
-        for (std::size_t j = 0; j < grounds_.size(); ++j)
+        for (std::size_t j = 0; j < sharings_.size(); ++j)
             if (!points_[j].empty()) {
-                const Trial one = trial(a.homes, j, grounds_[j]);
+                const Trial one = trial(a.homes, j);
                 a.cost += one.cost;
                 a.shared += 2 * one.sharing.slowest;
             }
@@ -219,8 +218,8 @@ double QuiltTable::leastCost(const std::vector<int>& people) const {
     }
     const double rate = mostWorkInASecond(paces);
     double out = 0;
-    for (std::size_t k = 0; k < grounds_.size(); ++k)
-        out += 2 * double(points_[k].size()) * grounds_[k].secondsAPoint / rate;
+    for (std::size_t k = 0; k < sharings_.size(); ++k)
+        out += 2 * double(points_[k].size()) * groundOf(k).secondsAPoint / rate;
     return out;
 }
 
@@ -282,8 +281,10 @@ const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>&
     return arrangements_.emplace(key, std::move(best)).first->second;
 }
 
-PassCrew QuiltTable::crewOf(const std::vector<Home>& homes, std::size_t pass, const Ground& ground,
-                            Letters& letters, const std::map<std::string, int>& turns) const {
+PassCrew QuiltTable::crewOf(const std::vector<Home>& homes, std::size_t pass,
+                            SharingMemory::OfPass& sharings, Letters& letters,
+                            const std::map<std::string, int>& turns) const {
+    const Ground& ground = sharings.ground();
     PassCrew out;
     std::vector<std::size_t> order(homes.size());
     for (std::size_t k = 0; k < order.size(); ++k)
@@ -309,7 +310,7 @@ PassCrew QuiltTable::crewOf(const std::vector<Home>& homes, std::size_t pass, co
     std::optional<PassCrew> best;
     for (const Roaming roaming : {Roaming::little, Roaming::ownSides, Roaming::everywhere}) {
         const auto where = posts(homes, pass, roaming);
-        const Sharing sharing = shareOut(ground, where);
+        const Sharing& sharing = sharings.among(where);
         PassCrew one;
         for (const Home& h : homes) {
             one.people.push_back(h.person);
@@ -342,7 +343,7 @@ const PassCrew& QuiltTable::share(std::size_t pass, const std::vector<int>& peop
     const auto& homes = arrangementOf(people).homesIn(pass);
     PassCrew crew;
     if (!homes.empty())
-        crew = crewOf(homes, pass, grounds_[pass], letters, {});
+        crew = crewOf(homes, pass, *sharings_[pass], letters, {});
     crew.asked = key.second;
     return crews_.emplace(key, std::move(crew)).first->second;
 }
@@ -355,9 +356,10 @@ PassCrew QuiltTable::shareRest(std::size_t pass, const std::vector<int>& people,
         return {};
     Pass rest = quilt_.passes[pass];
     rest.fresh = std::move(area);
-    const Ground ground = groundOf(rest, std::move(points), job_.basting.spacing, rows(),
-                                   !quilt_.surface.floor, *basted_[pass].way);
-    return crewOf(homes, pass, ground, letters, turns);
+    SharingMemory::OfPass sharings{crew::groundOf(rest, std::move(points), job_.basting.spacing,
+                                                  rows(), !quilt_.surface.floor,
+                                                  *basted_[pass].way)};
+    return crewOf(homes, pass, sharings, letters, turns);
 }
 
 } // namespace bastewright::crew

@@ -2,6 +2,7 @@
 
 #include "planners/crew/hands.h"
 #include "planners/crew/homes.h"
+#include "planners/crew/sharing_memory.h"
 #include "planners/crew/stand_ins.h"
 
 #include <map>
@@ -31,11 +32,11 @@ using Letters = std::map<std::string, std::string>;
 /// it has worked out; the same question has the same answer.
 class QuiltTable {
 public:
-    /// `points` and how they are basted by pass, in the order of the quilt's passes. After a stop
-    /// the first way found is taken.
+    /// `points` and how they are basted by pass, in the order of the quilt's passes. `sharings`
+    /// outlives this. After a stop the first way found is taken.
     QuiltTable(const Session& session, int job, const QuiltPlan& quilt,
                std::vector<std::vector<PlacedPoint>> points, std::vector<BastedPass> basted,
-               const std::vector<Hand>& hands, std::stop_token stop = {});
+               const std::vector<Hand>& hands, SharingMemory& sharings, std::stop_token stop = {});
 
     const std::vector<PlacedPoint>& points(std::size_t pass) const { return points_[pass]; }
     /// How a pass is basted; as long as it is not shared that is not said of its zones.
@@ -104,14 +105,16 @@ private:
     Arrangement arranged(const std::vector<int>& people, std::size_t most) const;
     std::vector<Post> posts(const std::vector<Home>& homes, std::size_t pass,
                             Roaming roaming) const;
-    Trial trial(const std::vector<Home>& homes, std::size_t pass, const Ground& ground) const;
-    PassCrew crewOf(const std::vector<Home>& homes, std::size_t pass, const Ground& ground,
-                    Letters& letters, const std::map<std::string, int>& turns) const;
+    Trial trial(const std::vector<Home>& homes, std::size_t pass) const;
+    PassCrew crewOf(const std::vector<Home>& homes, std::size_t pass,
+                    SharingMemory::OfPass& sharings, Letters& letters,
+                    const std::map<std::string, int>& turns) const;
     /// True where nobody is in anybody's way.
     bool weighZones(Arrangement& a) const;
     std::optional<std::vector<Home>> withoutOne(const std::vector<Home>& homes,
                                                 std::size_t pass) const;
     double slowestOf(const PassCrew& crew, std::size_t pass) const;
+    const Ground& groundOf(std::size_t pass) const { return sharings_[pass]->ground(); }
     double leastCost(const std::vector<int>& people) const;
     double walking(const std::vector<Home>& homes) const;
     const PinRows* rows() const { return quilt_.rows ? &*quilt_.rows : nullptr; }
@@ -123,7 +126,7 @@ private:
     const Job& job_;
     std::vector<std::vector<PlacedPoint>> points_;
     std::vector<BastedPass> basted_;
-    std::vector<Ground> grounds_;
+    std::vector<SharingMemory::OfPass*> sharings_; ///< by pass
     TableSides sides_;
     std::map<int, Length> stood_;
     std::size_t leftOut_ = 0; ///< better ways to spread people

@@ -12,14 +12,14 @@ namespace bastewright::crew {
 bool QuiltTable::weighZones(Arrangement& a) const {
     double zones = 0;
     int conflicts = 0;
-    for (std::size_t k = 0; k < grounds_.size(); ++k) {
+    for (std::size_t k = 0; k < sharings_.size(); ++k) {
         if (points_[k].empty())
             continue;
         Letters letters;
-        PassCrew crew = crewOf(a.homes, k, grounds_[k], letters, {});
+        PassCrew crew = crewOf(a.homes, k, *sharings_[k], letters, {});
         if (crew.conflicts > 0)
             if (auto fewer = withoutOne(a.homes, k)) {
-                crew = crewOf(*fewer, k, grounds_[k], letters, {});
+                crew = crewOf(*fewer, k, *sharings_[k], letters, {});
                 a.fewer.emplace(k, *std::move(fewer));
                 a.cost += kRoams;
             }
@@ -44,7 +44,7 @@ std::optional<std::vector<Home>> QuiltTable::withoutOne(const std::vector<Home>&
         auto others = homes;
         others.erase(others.begin() + static_cast<std::ptrdiff_t>(k));
         Letters letters;
-        const PassCrew crew = crewOf(others, pass, grounds_[pass], letters, {});
+        const PassCrew crew = crewOf(others, pass, *sharings_[pass], letters, {});
         if (const double here = slowestOf(crew, pass);
             crew.conflicts == 0 && (!best || here < least)) {
             best = std::move(others);
@@ -56,7 +56,7 @@ std::optional<std::vector<Home>> QuiltTable::withoutOne(const std::vector<Home>&
 
 /// One call at the zones of a pass.
 double QuiltTable::slowestOf(const PassCrew& crew, std::size_t pass) const {
-    const double each = grounds_[pass].secondsAPoint;
+    const double each = groundOf(pass).secondsAPoint;
     std::vector<double> seconds(crew.posts.size(), 0);
     for (const OwnedZone& z : crew.zones)
         if (z.post >= 0 && !z.zone.points.empty()) {

@@ -14,12 +14,12 @@ namespace {
 /// more people, for whom each takes longer. Where the farthest may have to do too much alone, ways
 /// predicted to be near.
 constexpr double kWorthVarying = 1.03, kMayBeQuicker = 1.1;
-constexpr std::size_t kMostVaried = 24, kLeastVaried = 4, kVariedByOne = 120;
+constexpr std::size_t kMostVaried = 12, kLeastVaried = 4, kVariedByOne = 80;
 /// Ways for those who get up to so much less far than the farthest are tried where people are few.
 constexpr int kInchesLess = 6;
 constexpr std::size_t kFewPeople = 4;
 /// So many more that are near the best of all.
-constexpr std::size_t kMostNear = 16, kLeastNear = 4, kNearByOne = 100;
+constexpr std::size_t kMostNear = 8, kLeastNear = 4, kNearByOne = 60;
 
 std::size_t shareOf(std::size_t byOne, std::size_t people, std::size_t least, std::size_t most) {
     return std::clamp(byOne / (people * people), least, most);

@@ -65,8 +65,10 @@ WayTrials::Trial WayTrials::layOut(Picks picks, bool sharings) {
                                       question_.layers[s.job], question_.points[s.job]));
         passes += out.quilts.back().passes.size();
     }
-    out.crew = planCrew(question_.session, out.quilts, places_,
-                        {.range = false, .bound = false, .sharings = sharings}, question_.stop);
+    out.crew =
+        planCrew(question_.session, out.quilts, places_,
+                 {.range = false, .bound = false, .sharings = sharings, .memory = &sharings_},
+                 question_.stop);
     work_ += people() * people() * passes * (stops(out.crew) > 0 ? 1 + kInVainTimes : 1);
     return out;
 }
@@ -156,7 +158,8 @@ void WayTrials::finish() {
         return;
     best_.crew =
         planCrew(question_.asked, best_.quilts, places_,
-                 {.range = !question_.outcome, .bound = !question_.outcome}, question_.stop);
+                 {.range = !question_.outcome, .bound = !question_.outcome, .memory = &sharings_},
+                 question_.stop);
 }
 
 } // namespace bastewright

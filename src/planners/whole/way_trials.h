@@ -1,6 +1,7 @@
 #pragma once
 
 #include "planners/crew/crew.h"
+#include "planners/crew/sharing_memory.h"
 #include "planners/points/points.h"
 #include "planners/whole/sharing.h"
 
@@ -91,7 +92,8 @@ private:
     const WayQuestion& question_;
     std::vector<Shared> shared_;
     std::vector<std::vector<PlacedPoint>> places_; ///< of each of `shared_`
-    std::size_t work_ = 0;                         ///< spent on laying out
+    crew::SharingMemory sharings_;
+    std::size_t work_ = 0; ///< spent on laying out
     Trial best_;
     std::map<std::size_t, LaidOut> laidOut_; ///< of the only quilt, by choice
 };

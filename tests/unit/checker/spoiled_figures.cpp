@@ -49,6 +49,20 @@ std::vector<Spoiled> spoiledFigures() {
                                  "Cover the joints.", ""}};
              g.plan.findings.front().quilt = 0;
          }},
+        {"MoreThanHalfLiesOnTheTableAndItIsSaidToHang",
+         {{"plan.findings"}, "/findings/0"},
+         [](Good& g) {
+             g.plan.findings = {{Finding::Kind::hangs, Finding::Level::note, "/room/tables",
+                                 "In pass 1, 60 % of the quilt hangs from the table.", ""}};
+             g.plan.findings.front().quilt = 0;
+         }},
+        {"ThereIsABackingAndItsFabricIsSaidToBeShort",
+         {{"plan.findings"}, "/findings/0"},
+         [](Good& g) {
+             g.plan.findings = {{Finding::Kind::fabricShort, Finding::Level::stop,
+                                 "/backing/fabrics", "There is no way.", ""}};
+             g.plan.findings.front().quilt = 0;
+         }},
         {"AFindingIsGraverThanItsKind",
          {{"plan.findings"}, "/findings/0/level"},
          [](Good& g) {

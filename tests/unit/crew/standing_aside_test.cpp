@@ -80,7 +80,8 @@ public:
                  a.quilts.front(),
                  points_,
                  {3, crew::BastedPass{&wayOf(a.session.jobs.front())}},
-                 hands_} {
+                 hands_,
+                 sharings_} {
         std::vector<int> all;
         for (std::size_t k = 0; k < hands_.size() && all.size() < people; ++k)
             if (hands_[k].helper.pins)
@@ -108,6 +109,7 @@ public:
 private:
     std::vector<crew::Hand> hands_;
     std::vector<std::vector<PlacedPoint>> points_;
+    crew::SharingMemory sharings_;
     crew::QuiltTable table_;
     crew::Letters letters_;
     std::vector<crew::PassCrew> crews_;

@@ -1,5 +1,6 @@
 #include "plan/call.h"
 #include "planners/crew/crew.h"
+#include "planners/crew/zone_points.h"
 #include "session/change.h"
 #include "session/live_session.h"
 #include "unit/session/table_plan.h"

@@ -1,5 +1,6 @@
 #include "job/job_json.h"
 #include "planners/crew/crew.h"
+#include "planners/crew/zone_points.h"
 #include "session/checked_plan.h"
 #include "sheets/exchange/csv.h"
 #include "unit/view/qt_application.h"
