@@ -13,6 +13,8 @@ namespace {
 /// many times that where it does not work. After so many of these no more than the first few ways
 /// are laid out, where none works yet after three times as many.
 constexpr std::size_t kMostWork = 2'000, kInVainTimes = 8;
+/// For less nobody lays a quilt an inch or two from where it is shown.
+constexpr Seconds kWorthMoving{10};
 
 } // namespace
 
@@ -129,7 +131,7 @@ void WayTrials::tryVersion(std::size_t choice, PassChoice&& other) {
     PassChoice& here = shared_.front().choices[choice];
     std::swap(here, other);
     Trial trial = layOut({choice}, false);
-    if (stops(trial.crew) > 0 || trial.crew.finish >= laidOut_[choice].finish) {
+    if (stops(trial.crew) > 0 || trial.crew.finish + kWorthMoving > laidOut_[choice].finish) {
         std::swap(here, other);
         return;
     }
