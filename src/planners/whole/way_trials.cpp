@@ -13,8 +13,8 @@ namespace {
 /// many times that where it does not work. After so many of these no more than the first few ways
 /// are laid out, where none works yet after three times as many.
 constexpr std::size_t kMostWork = 2'000, kInVainTimes = 8;
-/// For less nobody lays a quilt an inch or two from where it is shown.
-constexpr Seconds kWorthMoving{10};
+/// For less nobody lays a quilt elsewhere than it is shown.
+constexpr Seconds kWorthMoving{30};
 
 } // namespace
 
