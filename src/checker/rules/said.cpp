@@ -111,15 +111,9 @@ bool anyJob(const QuiltView& v, bool SeenWay::*is) {
 /// In a pass less than half of the top lies on the table.
 bool mostlyHangs(const QuiltView& v) {
     constexpr double kHalf = 0.5 + 1e-6;
-    const Size top = v.quilt.layers.top;
-    const double all = top.width.in() * top.length.in();
+    const double half = kHalf * areaSquareInches(v.top);
     return !v.quilt.surface.floor && std::ranges::any_of(v.quilt.passes, [&](const Pass& p) {
-        const auto along = [](Length from, Length to, Length size) {
-            return std::max(0.0, std::min(to, size).in() - std::max(from, Length{}).in());
-        };
-        return along(p.table.x0, p.table.x1, top.width) *
-                   along(p.table.y0, p.table.y1, top.length) <
-               kHalf * all;
+        return areaSquareInches(intersection(p.table, v.top)) < half;
     });
 }
 

@@ -356,9 +356,9 @@ PassCrew QuiltTable::shareRest(std::size_t pass, const std::vector<int>& people,
         return {};
     Pass rest = quilt_.passes[pass];
     rest.fresh = std::move(area);
-    SharingMemory::OfPass sharings{crew::groundOf(rest, std::move(points), job_.basting.spacing,
-                                                  rows(), !quilt_.surface.floor,
-                                                  *basted_[pass].way)};
+    const Ground ground = crew::groundOf(rest, std::move(points), job_.basting.spacing, rows(),
+                                         !quilt_.surface.floor, *basted_[pass].way);
+    SharingMemory::OfPass sharings{ground};
     return crewOf(homes, pass, sharings, letters, turns);
 }
 

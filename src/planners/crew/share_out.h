@@ -25,6 +25,7 @@ struct Ground {
     bool limited = true;             ///< false on the floor: reach does not count
     double secondsAPoint = 0;        ///< of one call, at pace 1
     int mostInZone = 0;              ///< as the way of basting has it (`Way::mostInZone`)
+    auto operator<=>(const Ground&) const = default;
 };
 
 /// `rows` where points stand in rows.

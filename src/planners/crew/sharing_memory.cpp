@@ -11,14 +11,13 @@ const Sharing& SharingMemory::OfPass::among(const std::vector<Post>& posts) {
         standing.emplace_back(*p.helper, p.at, p.edges);
     auto known = known_.find(standing);
     if (known == known_.end())
-        known = known_.emplace(std::move(standing), shareOut(ground_, posts)).first;
+        known = known_.emplace(std::move(standing), shareOut(*ground_, posts)).first;
     return known->second;
 }
 
 SharingMemory::OfPass& SharingMemory::of(Ground ground) {
-    Key key{ground.fresh, ground.table,   ground.points,        ground.xs,
-            ground.ys,    ground.limited, ground.secondsAPoint, ground.mostInZone};
-    return known_.try_emplace(std::move(key), std::move(ground)).first->second;
+    const Ground& kept = *grounds_.insert(std::move(ground)).first;
+    return known_.try_emplace(&kept, kept).first->second;
 }
 
 } // namespace bastewright::crew

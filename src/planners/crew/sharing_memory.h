@@ -3,6 +3,7 @@
 #include "planners/crew/share_out.h"
 
 #include <map>
+#include <set>
 #include <tuple>
 #include <vector>
 
@@ -16,15 +17,16 @@ public:
     /// Those of one pass.
     class OfPass {
     public:
-        explicit OfPass(Ground ground)
-            : ground_{std::move(ground)} {}
-        const Ground& ground() const { return ground_; }
-        /// As `shareOut` says; valid as long as the memory is.
+        /// `ground` outlives this.
+        explicit OfPass(const Ground& ground)
+            : ground_{&ground} {}
+        const Ground& ground() const { return *ground_; }
+        /// As `shareOut` says; valid as long as this is.
         const Sharing& among(const std::vector<Post>& posts);
 
     private:
         using Standing = std::vector<std::tuple<Helper, Point, std::vector<StandingPlace>>>;
-        Ground ground_;
+        const Ground* ground_;
         std::map<Standing, Sharing> known_;
     };
 
@@ -32,9 +34,8 @@ public:
     OfPass& of(Ground ground);
 
 private:
-    using Key = std::tuple<Region, Rect, std::vector<PlacedPoint>, std::vector<Length>,
-                           std::vector<Length>, bool, double, int>;
-    std::map<Key, OfPass> known_;
+    std::set<Ground> grounds_;
+    std::map<const Ground*, OfPass> known_;
 };
 
 } // namespace bastewright::crew

@@ -14,7 +14,7 @@ namespace {
 /// are laid out, where none works yet after three times as many.
 constexpr std::size_t kMostWork = 2'000, kInVainTimes = 8;
 /// For less nobody lays a quilt elsewhere than it is shown.
-constexpr Seconds kWorthMoving{30};
+constexpr Seconds kWorthLyingElsewhere{30};
 
 } // namespace
 
@@ -131,7 +131,8 @@ void WayTrials::tryVersion(std::size_t choice, PassChoice&& other) {
     PassChoice& here = shared_.front().choices[choice];
     std::swap(here, other);
     Trial trial = layOut({choice}, false);
-    if (stops(trial.crew) > 0 || trial.crew.finish + kWorthMoving > laidOut_[choice].finish) {
+    if (stops(trial.crew) > 0 ||
+        trial.crew.finish + kWorthLyingElsewhere > laidOut_[choice].finish) {
         std::swap(here, other);
         return;
     }

@@ -67,7 +67,7 @@ public:
     std::size_t tryChoice(std::size_t quilt, std::size_t choice);
     /// The same with a choice that is forgotten where it is not better.
     std::size_t tryNew(std::size_t quilt, PassChoice&& choice);
-    /// Another version of a way of the only quilt, kept if it ends sooner.
+    /// Another version of a way of the only quilt, kept if it ends half a minute sooner.
     void tryVersion(std::size_t choice, PassChoice&& other);
     /// No version of a way of the only quilt ends before this.
     Seconds leastFinishOf(const PassChoice& choice) const;
